@@ -1,0 +1,77 @@
+package survey
+
+import (
+	"fmt"
+	"math"
+	"testing"
+)
+
+// roomLike is a room of four corners with A at the origin and B on the x axis: every wall and diagonal twice, four soft
+// right angles, and scalars (heights, positions on a wall) as readings of their own, every other one read twice.
+func roomLike(scalars int) Problem {
+	plan := RectanglePlan{A: 3500, B: 2990, Sigma: 3, AngleSigma: 0.5, Walls: 4, Diagonals: 2, RightAngles: 4, Times: 2}
+	p, _, _ := plan.problem()
+	for i := 0; i < scalars; i++ {
+		if i%3 != 2 {
+			p.Start = append(p.Start, 0)
+		}
+		u := len(p.Start) - 1
+		p.Equations = append(p.Equations, LinearEquation(fmt.Sprint("height ", i), []Term{{u, 1}}, 0, 2400+float64(i%5), 3))
+	}
+	for i := range p.Start[:5] {
+		p.Start[i] += 40 * math.Sin(float64(i))
+	}
+	return p
+}
+
+var kept Solution
+
+func BenchmarkSolveRoom(b *testing.B) {
+	for _, scalars := range []int{24, 60} {
+		p := roomLike(scalars)
+		b.Run(fmt.Sprintf("%d-readings", 12+4+scalars), func(b *testing.B) {
+			s, err := Solve(p)
+			if err != nil || math.Abs(s.X[0]-3500) > 1e-6 || s.F != 12+4-5+scalars/3 {
+				b.Fatalf("the room is not right: %v, f %d, %v", s.X, s.F, err)
+			}
+			b.ReportAllocs()
+			for b.Loop() {
+				kept, _ = Solve(p)
+			}
+		})
+	}
+}
+
+// One block is the worst case: forty heights, each read, and tied to each other by sixty differences.
+func BenchmarkSolveOneBlock100Readings(b *testing.B) {
+	p := Problem{Start: make([]float64, 40)}
+	for u := range 40 {
+		p.Equations = append(p.Equations, LinearEquation("", []Term{{u, 1}}, 0, float64(u), 3))
+	}
+	for i := range 60 {
+		from, to := i%40, (i+1+12*(i/40))%40
+		p.Equations = append(p.Equations, LinearEquation("", []Term{{from, -1}, {to, 1}}, 0, float64(to-from), 3))
+	}
+	s, err := Solve(p)
+	if err != nil || len(s.Blocks()) != 1 || math.Abs(s.X[39]-39) > 1e-9 {
+		b.Fatalf("%d blocks, %v", len(s.Blocks()), err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		kept, _ = Solve(p)
+	}
+}
+
+var keptAdjusted Adjusted
+
+func BenchmarkAdjust27Distances(b *testing.B) {
+	n := readFolder(b, "n6_large_free")
+	a, err := Adjust(n)
+	if err != nil || math.Abs(a.S0-4.9543928) > 1e-6 {
+		b.Fatalf("s0 %v, %v", a.S0, err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		keptAdjusted, _ = Adjust(n)
+	}
+}

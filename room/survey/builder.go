@@ -1,0 +1,124 @@
+package survey
+
+import (
+	"math"
+	"reflect"
+
+	"bunkwright/room"
+)
+
+// builder turns the record of a room into unknowns and equations.
+type builder struct {
+	s         *Survey
+	o         Options
+	start     []float64
+	equations []Equation
+	half      map[Ref]bool // quantities that only a combination of readings determines
+	corners   []Position
+	plan      []vec2 // approximate corners
+	roundOff  bool   // the outline could not be drawn even roughly
+}
+
+type vec2 struct{ x, y float64 }
+
+// unknown makes a new quantity with an approximate value.
+func (b *builder) unknown(key string, start float64) Ref {
+	b.start = append(b.start, start)
+	b.s.Keys = append(b.s.Keys, key)
+	r := Ref(len(b.start))
+	b.s.refs[key] = r
+	return r
+}
+
+// observe adds an equation with the source it came from.
+func (b *builder) observe(e Equation, src Source) {
+	src.Value, src.U = e.Observed, e.Sigma
+	b.equations = append(b.equations, e)
+	b.s.Sources = append(b.s.Sources, src)
+}
+
+// read adds one equation for each reading of a measure.
+func (b *builder) read(key string, m room.Measure, make func(observed, sigma float64) Equation) {
+	for i, r := range m {
+		how := r.How
+		if how == "" {
+			how = room.Once
+		}
+		e := make(r.Value.MM(), b.s.u.of(r))
+		b.observe(e, Source{Key: key, How: how, By: r.By, When: r.When, Index: i})
+	}
+}
+
+// suppose adds an equation for what is taken for granted.
+func (b *builder) suppose(e Equation) {
+	b.observe(e, Source{Key: e.Key, How: room.Assumed, Index: -1})
+}
+
+// quantity makes a quantity that is read directly; without a reading it stays unknown unless a default is given with its standard
+// uncertainty in mm (sigma 0: none).
+func (b *builder) quantity(key string, m room.Measure, sigma float64) Ref {
+	if len(m) == 0 {
+		return 0
+	}
+	r := b.unknown(key, m[0].Value.MM())
+	b.read(key, m, func(observed, s float64) Equation {
+		if sigma > 0 {
+			s = sigma
+		}
+		return LinearEquation(key, []Term{{int(r - 1), 1}}, 0, observed, s)
+	})
+	return r
+}
+
+// assumed makes a quantity of a default value.
+func (b *builder) assumed(key string, value, within float64) Ref {
+	r := b.unknown(key, value)
+	b.suppose(LinearEquation(key, []Term{{int(r - 1), 1}}, 0, value, within/math.Sqrt(3)))
+	return r
+}
+
+// fill makes the quantities of a fixture and writes their refs into the fields of refs that bear the same names.
+func (b *builder) fill(prefix string, fixture, refs any) {
+	dst := reflect.ValueOf(refs).Elem()
+	measures(reflect.ValueOf(fixture), func(name, key string, m room.Measure, tag reflect.StructTag) {
+		field := dst.FieldByName(name)
+		if !field.IsValid() || field.Int() != 0 {
+			return
+		}
+		full := prefix + "." + key
+		r := b.quantity(full, m, 0)
+		if r == 0 {
+			if value, within, ok := Default(tag); ok {
+				r = b.assumed(full, value.MM(), within.MM())
+			}
+		}
+		field.SetInt(int64(r))
+	})
+}
+
+// solve adjusts everything; quantities that the readings leave open become unknown.
+func (b *builder) solve() error {
+	p := Problem{Start: b.start, Equations: b.equations, FreeDatum: true}
+	solution, err := Solve(p)
+	if err != nil {
+		return err
+	}
+	b.s.adjusted, b.s.X = solution, solution.X
+	b.s.Outline = len(b.corners) > 2 && !b.roundOff
+	for _, i := range solution.Undetermined {
+		b.forget(Ref(i + 1))
+	}
+	return nil
+}
+
+// forget makes a quantity unknown after all.
+func (b *builder) forget(r Ref) {
+	key := b.s.Key(r)
+	for _, c := range append(append([]Ref(nil), b.s.Layout.X...), b.s.Layout.Y...) {
+		if c == r {
+			b.s.Outline = false
+		}
+	}
+	b.s.X[r-1] = math.NaN()
+	delete(b.s.refs, key)
+}

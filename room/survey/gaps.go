@@ -1,0 +1,88 @@
+package survey
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"bunkwright/room"
+)
+
+// gaps names what the readings do not determine and what was done about it.
+func (b *builder) gaps() {
+	for _, k := range b.s.wallKeys() {
+		if w, _ := b.s.Room.Wall(k); len(w.Length) == 0 {
+			b.gap("wall."+k+".length", fmt.Sprintf("wall %s not read: worked out from the others", span(k)))
+		}
+	}
+	if b.diagonalsRead() == 0 && len(b.corners) > 3 {
+		b.gap("diagonal."+b.firstDiagonal()+".length", fmt.Sprintf("diagonal %s not read: corners taken as square", span(b.firstDiagonal())))
+	}
+	if !b.s.Outline {
+		b.gap("outline", "the shape of the room is not determined: read the missing walls, or a diagonal")
+	}
+	if len(b.s.Room.Ceilings) == 0 {
+		b.gap("ceiling", "no height of the ceiling was read")
+	}
+	for i, c := range b.s.Layout.Ceilings {
+		if c.Z == 0 || math.IsNaN(b.s.Value(c.Z)) || math.IsNaN(b.s.Value(c.SlopeX)) || math.IsNaN(b.s.Value(c.SlopeY)) {
+			key := "ceiling." + keyOr(b.s.Room.Ceilings[i].Key, i)
+			b.gap(key, "the readings do not tell how "+strings.ReplaceAll(key, ".", " ")+" lies: read its height at one more point")
+		}
+	}
+}
+
+func (b *builder) gap(key, text string) { b.s.Gaps = append(b.s.Gaps, Gap{Key: key, Text: text}) }
+
+func (b *builder) diagonalsRead() int {
+	n := 0
+	for _, d := range b.s.Room.Diagonals {
+		n += len(d.Length)
+	}
+	return n
+}
+
+func (b *builder) firstDiagonal() string {
+	letters := []rune(b.s.Room.Outline)
+	return string(letters[0]) + string(letters[2])
+}
+
+// span writes a pair of corner letters as "A to B".
+func span(key string) string {
+	letters := []rune(key)
+	if len(letters) != 2 {
+		return key
+	}
+	return string(letters[0]) + " to " + string(letters[1])
+}
+
+// findConflicts compares all readings of one quantity pair by pair, each with the uncertainty of a single reading: they agree within
+// agree times the root of the sum of their squares.
+func (s *Survey) findConflicts(agree float64) {
+	byKey := map[string][]int{}
+	for i, src := range s.Sources {
+		if src.Index >= 0 && agree > 0 {
+			byKey[src.Key] = append(byKey[src.Key], i)
+		}
+	}
+	for i, src := range s.Sources {
+		for _, j := range byKey[src.Key] {
+			if j > i && src.Index >= 0 {
+				s.compare(i, j, agree)
+			}
+		}
+	}
+}
+
+func (s *Survey) compare(i, j int, factor float64) {
+	a, c := s.Sources[i], s.Sources[j]
+	agree := factor * math.Hypot(s.singleU(a), s.singleU(c))
+	if d := a.Value - c.Value; math.Abs(d) > agree {
+		s.Conflicts = append(s.Conflicts, Conflict{Key: a.Key, First: i, Second: j, Size: d, Agree: agree})
+	}
+}
+
+// singleU is the uncertainty of one reading of a pair: for readings marked twice, that of once.
+func (s *Survey) singleU(src Source) float64 {
+	return math.Max(src.U, s.u.Reading[room.Once])
+}

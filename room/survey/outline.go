@@ -1,0 +1,147 @@
+package survey
+
+import (
+	"math"
+
+	"bunkwright/room"
+)
+
+// outline makes the corners: A at the origin, B on the x axis, walls clockwise seen from above, so that the room lies at y < 0.
+func (b *builder) outline() {
+	letters := []rune(b.s.Room.Outline)
+	n := len(letters)
+	b.plan, b.roundOff = b.sketch()
+	for i, c := range letters {
+		var x, y Ref
+		pos := Position{X: Known(0), Y: Known(0)}
+		if i > 0 {
+			x = b.unknown("corner."+string(c)+".x", b.plan[i].x)
+			pos.X = Unknown(int(x - 1))
+		}
+		if i > 1 {
+			y = b.unknown("corner."+string(c)+".y", b.plan[i].y)
+			pos.Y = Unknown(int(y - 1))
+		}
+		b.s.Layout.X, b.s.Layout.Y = append(b.s.Layout.X, x), append(b.s.Layout.Y, y)
+		b.corners = append(b.corners, pos)
+	}
+	if n < 3 {
+		return
+	}
+	for _, w := range b.s.Room.Walls {
+		if i := b.s.wallIndex(w.Key); i >= 0 {
+			key := "wall." + w.Key + ".length"
+			b.read(key, w.Length, func(v, u float64) Equation {
+				return DistanceEquation(key, b.corners[i], b.corners[(i+1)%n], v, u)
+			})
+		}
+	}
+	for _, d := range b.s.Room.Diagonals {
+		b.diagonal(d)
+	}
+	if !b.o.NoSoftAngles {
+		b.softAngles()
+	}
+}
+
+func (b *builder) cornerIndex(letter string) int {
+	for i, c := range []rune(b.s.Room.Outline) {
+		if string(c) == letter {
+			return i
+		}
+	}
+	return -1
+}
+
+func (b *builder) diagonal(d room.Diagonal) {
+	letters := []rune(d.Key)
+	if len(letters) != 2 {
+		return
+	}
+	i, j := b.cornerIndex(string(letters[0])), b.cornerIndex(string(letters[1]))
+	if i < 0 || j < 0 {
+		return
+	}
+	key := "diagonal." + d.Key + ".length"
+	b.read(key, d.Length, func(v, u float64) Equation {
+		return DistanceEquation(key, b.corners[i], b.corners[j], v, u)
+	})
+}
+
+// softAngles believes every corner to be what it was drawn as, within half a degree, unless the job says otherwise.
+func (b *builder) softAngles() {
+	n := len(b.corners)
+	for i, c := range []rune(b.s.Room.Outline) {
+		corner := b.s.Room.Corner(string(c))
+		if corner.Square == "no" {
+			continue
+		}
+		angle := corner.Angle()
+		if angle > 180 {
+			angle = 360 - angle
+		}
+		key := "corner." + string(c) + ".square"
+		b.suppose(CornerEquation(key, b.corners[i], b.corners[(i+n-1)%n], b.corners[(i+1)%n], angle, b.s.u.Square, Degree))
+	}
+}
+
+// sketch draws the outline roughly, from the angles it was drawn with and whatever lengths were read; walls without a reading are
+// stretched so that it closes.
+func (b *builder) sketch() (pts []vec2, failed bool) {
+	keys := b.s.wallKeys()
+	n := len(keys)
+	lengths, known := make([]float64, n), make([]bool, n)
+	for i, k := range keys {
+		if w, ok := b.s.Room.Wall(k); ok && len(w.Length) > 0 {
+			lengths[i], known[i] = w.Length[0].Value.MM(), true
+		}
+	}
+	dirs := make([]vec2, n)
+	heading := 0.0
+	for i, c := range []rune(b.s.Room.Outline) {
+		if i > 0 {
+			heading -= math.Pi - b.s.Room.Corner(string(c)).Angle()*math.Pi/180
+		}
+		dirs[i] = vec2{math.Cos(heading), math.Sin(heading)}
+	}
+	failed = !closeUp(dirs, lengths, known)
+	pts = make([]vec2, n)
+	at := vec2{}
+	for i := range pts {
+		pts[i] = at
+		at = vec2{at.x + dirs[i].x*lengths[i], at.y + dirs[i].y*lengths[i]}
+	}
+	return pts, failed
+}
+
+// closeUp chooses the lengths that nobody read so that the walk round comes back: the least-squares choice of smallest lengths. It
+// reports whether every length came out positive.
+func closeUp(dirs []vec2, lengths []float64, known []bool) bool {
+	var rx, ry, xx, xy, yy float64
+	for i, d := range dirs {
+		if known[i] {
+			rx, ry = rx-d.x*lengths[i], ry-d.y*lengths[i]
+			continue
+		}
+		xx, xy, yy = xx+d.x*d.x, xy+d.x*d.y, yy+d.y*d.y
+	}
+	det := xx*yy - xy*xy
+	var lx, ly float64
+	switch {
+	case det > 1e-9:
+		lx, ly = (rx*yy-ry*xy)/det, (ry*xx-rx*xy)/det
+	case xx+yy > 1e-9: // all unread walls run one way: along (ex, ey)
+		sum := xx + yy
+		ex, ey := math.Sqrt(xx/sum), math.Copysign(math.Sqrt(yy/sum), xy)
+		along := (rx*ex + ry*ey) / sum
+		lx, ly = along*ex, along*ey
+	}
+	ok := true
+	for i, d := range dirs {
+		if !known[i] {
+			lengths[i] = lx*d.x + ly*d.y
+			ok = ok && lengths[i] > 1
+		}
+	}
+	return ok
+}
