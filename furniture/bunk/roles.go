@@ -1,0 +1,33 @@
+package bunk
+
+// Roles of the parts, as Part.Role holds them.
+const (
+	RolePost       = "post"
+	RoleFoot       = "foot block"
+	RoleMiddle     = "middle piece"
+	RoleSideRail   = "side rail"
+	RoleMember     = "end member"
+	RoleLedge      = "ledge"
+	RoleSlat       = "slat"
+	RoleEndBoard   = "end board"
+	RoleGuard      = "guardrail"
+	RoleUpright    = "upright"
+	RolePacking    = "packing"
+	RoleStile      = "stile"
+	RoleTread      = "tread"
+	RoleBlock      = "tread block"
+	RoleHanger     = "hanger"
+	RoleClimbSlat  = "climbing slat"
+	RoleClimbPanel = "climbing panel"
+	RoleShelf      = "shelf"
+	RoleCleat      = "cleat"
+	RoleCheek      = "cheek"
+	RoleBookLedge  = "book ledge"
+	RoleSpacer     = "spacer block"
+	RoleLip        = "lip"
+	RoleSide       = "drawer side"
+	RoleBack       = "drawer back"
+	RoleInner      = "drawer inner front"
+	RoleBottom     = "drawer bottom"
+	RoleFront      = "drawer front"
+)
