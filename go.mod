@@ -18,3 +18,5 @@ require (
 	golang.org/x/sys v0.49.0
 	golang.org/x/text v0.43.0
 )
+
+require golang.org/x/tools v0.52.0

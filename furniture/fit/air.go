@@ -1,0 +1,209 @@
+package fit
+
+import (
+	"fmt"
+	"math"
+
+	"bunkwright/furniture/yardstick"
+	"bunkwright/room"
+	"bunkwright/room/geom"
+	"bunkwright/room/survey"
+)
+
+var air = Question{
+	ID:       "air",
+	Sentence: "Are registers and returns left open?",
+	Group:    Build,
+	Why:      "A covered register leaves the room cold, and a covered return leaves the furnace short of air.",
+	How: "Share of each register or return that is covered: in the floor by what of the bed is lower than own-air-height over it, in the " +
+		"ceiling by what is nearer to it than that, in a wall by what is nearer than that to the wall, looked at square to it. Drawers are " +
+		"shut. A register that is clear of the bed by less than twice the uncertainty of its place is too close to call.",
+	Depends: Standing | Registers | Ceiling,
+	Measure: func(s *Scene) Finding { return s.air() },
+}
+
+const (
+	airClear = "own-air-clear"
+	airCover = "register-cover"
+)
+
+// CoveredShare returns the share of an area that is covered, from what is left free of it, both in one unit.
+func CoveredShare(area, free float64) float64 { return 1 - free/area }
+
+// grille is a register or return.
+type grille struct {
+	key  string
+	rec  *room.Register
+	refs *survey.RegisterRefs
+	wall *Wall
+	plan geom.Polygon   // in floor and ceiling
+	face geom.Rectangle // in a wall
+}
+
+func (s *Scene) air() Finding {
+	list := s.Job.Room.Registers
+	switch {
+	case s.unlisted(len(list), "register"):
+		return Finding{Readings: []Reading{ask("register", "is there a register or return in the floor, a wall or the ceiling?", airClear, airCover)}}
+	case len(list) == 0:
+		return absent("there is no register or return")
+	case !s.Stands:
+		return Finding{Readings: []Reading{ask("register", s.Wants, airClear, airCover)}}
+	}
+	var f Finding
+	lowest := math.Inf(1)
+	for i := range list {
+		g, what := s.grille(i)
+		r := Reading{At: g.key, Rows: []string{airClear}, Ask: what, Parts: []string{g.key}}
+		if what == "" {
+			lowest = math.Min(lowest, s.coverGrille(&g, &r))
+		}
+		cover := Reading{At: g.key + ".cover", Rows: []string{airCover}, Ask: r.Ask, Yes: r.Have > touch, Edge: r.Edge, Parts: r.Parts}
+		f.Readings = append(f.Readings, r, cover)
+	}
+	if !math.IsInf(lowest, 1) {
+		f.Figures = []Figure{{"free_height", lowest, "mm"}}
+	}
+	return f
+}
+
+// grille finds where a register or return is, or what is missing for it.
+func (s *Scene) grille(i int) (g grille, what string) {
+	rec, refs := &s.Job.Room.Registers[i], &s.Survey.Layout.Registers[i]
+	g = grille{key: keyed("register", rec.Key, i), rec: rec, refs: refs, wall: s.wallOf(refs.Wall)}
+	switch {
+	case g.wall == nil:
+		return g, askWall(g.key)
+	case rec.In == "":
+		return g, fmt.Sprintf("is %s by wall %s in the floor, in the wall or in the ceiling?", g.key, rec.Wall)
+	case s.unread(refs.At):
+		return g, askAlong("the near edge of", g.key, rec.Wall, rec.From)
+	case s.unread(refs.Wide):
+		return g, askSize("wide", g.key, rec.Wall)
+	case s.unread(refs.Deep):
+		return g, askSize(map[bool]string{true: "high", false: "deep"}[rec.In == "wall"], g.key, rec.Wall)
+	case rec.In == "wall" && s.unread(refs.Height):
+		return g, askHigh("the lower edge of", g.key, rec.Wall)
+	case rec.In != "wall" && s.unread(refs.Out):
+		return g, fmt.Sprintf("how far out from wall %s is the near edge of %s?", rec.Wall, g.key)
+	}
+	g.plan, _ = s.rect(refs.SpotRefs, refs.Wide, refs.Deep)
+	if rec.In == "wall" {
+		lo := g.wall.from(refs.FromEnd, s.v(refs.At))
+		if refs.FromEnd {
+			lo -= s.v(refs.Wide)
+		}
+		from, high := s.v(refs.Height), s.v(refs.Deep)
+		g.face = geom.Rectangle{Lo: geom.V2{X: lo, Y: from}, Hi: geom.V2{X: lo + s.v(refs.Wide), Y: from + high}}
+	}
+	return g, ""
+}
+
+// coverGrille fills in the share that is covered and returns the lowest part of the bed over a register in the floor.
+func (s *Scene) coverGrille(g *grille, r *Reading) (lowest float64) {
+	lowest = math.Inf(1)
+	high := yardstick.Figure(yardstick.AirHeight)
+	switch g.rec.In {
+	case "wall":
+		s.coverFace(g, r, high)
+		return lowest
+	case "ceiling":
+		o := s.ceilingOver(patch(g.plan))
+		if o.Ask != "" {
+			r.Ask = o.Ask
+			return lowest
+		}
+		s.coverPlan(g, r, func(t *thing) bool { return t.hi.Z > o.Z-high && t.lo.Z < o.Z })
+		return lowest
+	}
+	s.coverPlan(g, r, func(t *thing) bool { return t.lo.Z < high })
+	s.things(func(t *thing) {
+		if t.lo.Z < lowest && planGap(g.plan, t.box.Footprint()) == 0 {
+			lowest = t.lo.Z
+		}
+	})
+	return lowest
+}
+
+// coverPlan takes from a register in floor or ceiling whatever counts and lies over it.
+func (s *Scene) coverPlan(g *grille, r *Reading, counts func(*thing) bool) {
+	lo, hi := g.plan.Bounds()
+	free := []geom.Polygon{g.plan}
+	gap := math.Inf(1)
+	s.things(func(t *thing) {
+		if !counts(t) {
+			return
+		}
+		if d := boundsGap(lo.At(0), hi.At(0), t.lo.XY().At(0), t.hi.XY().At(0)); d > 0 && d >= math.Min(gap, touchWide) {
+			return
+		}
+		foot := t.box.Footprint()
+		d := planGap(g.plan, foot)
+		gap = math.Min(gap, d)
+		if d > 0 {
+			return
+		}
+		var rest []geom.Polygon
+		for _, p := range free {
+			rest = append(rest, p.Without(foot.Lines()...)...)
+		}
+		free = rest
+		r.covered(g, t.name)
+	})
+	left := 0.0
+	for _, p := range free {
+		left += p.Area()
+	}
+	r.share(CoveredShare(g.plan.Area(), left), s.doubt(g, gap))
+}
+
+// touchWide is how far away a thing may be and still be looked at: further than any uncertainty of a register's place that matters, mm.
+const touchWide = 500
+
+// coverFace takes from a grille in a wall whatever is close before it.
+func (s *Scene) coverFace(g *grille, r *Reading, deep float64) {
+	in := g.face
+	rest := []geom.Polygon{geom.Rect(in.Lo.X, in.Lo.Y, in.Hi.X, in.Hi.Y)}
+	for _, sh := range s.shades(g.wall, in, deep) {
+		hides := geom.Rect(sh.Lo.X, sh.Lo.Y, sh.Hi.X, sh.Hi.Y)
+		var next []geom.Polygon
+		for _, p := range rest {
+			next = append(next, p.Without(hides.Lines()...)...)
+		}
+		rest = next
+		r.covered(g, sh.name)
+	}
+	left := 0.0
+	for _, p := range rest {
+		left += p.Area()
+	}
+	wider := geom.Rectangle{Lo: geom.V2{X: in.Lo.X - touchWide, Y: in.Lo.Y}, Hi: geom.V2{X: in.Hi.X + touchWide, Y: in.Hi.Y}}
+	gap := math.Inf(1)
+	for _, sh := range s.shades(g.wall, wider, deep) {
+		gap = math.Min(gap, math.Max(0, math.Max(in.Lo.X-sh.Hi.X, sh.Lo.X-in.Hi.X)))
+	}
+	r.share(CoveredShare(in.Area(), left), s.doubt(g, gap))
+}
+
+func (r *Reading) covered(g *grille, name string) {
+	r.Parts = append(r.Parts, name)
+	r.Edge = name + " covers " + g.key
+}
+
+// share sets the share that is covered, rounding apart, and why a clear one is too close to call.
+func (r *Reading) share(covered float64, doubt string) {
+	r.Have = math.Max(0, covered)
+	if r.Have < 1e-9 {
+		r.Have, r.Edge, r.Cap = 0, "", doubt
+	}
+}
+
+// doubt tells why a register that is clear of the bed by a gap may still be under it. A share of nothing does not move with the
+// register's place, so its uncertainty is asked for here.
+func (s *Scene) doubt(g *grille, gap float64) string {
+	u := math.Hypot(s.Survey.Sigma(g.refs.At), s.Survey.Sigma(g.refs.Out))
+	if gap > 0 && gap < 2*u {
+		return fmt.Sprintf("%s is nearer to the bed than its place is known: read it again from corner %s", g.key, cornerOf(g.rec.Wall, g.rec.From))
+	}
+	return ""
+}

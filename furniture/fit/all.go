@@ -1,0 +1,100 @@
+package fit
+
+import "bunkwright/furniture/job"
+
+// All returns the questions in table order.
+func All() []Question { return questions }
+
+// Find returns a question by its id.
+func Find(id string) (Question, bool) {
+	for _, q := range questions {
+		if q.ID == id {
+			return q, true
+		}
+	}
+	return Question{}, false
+}
+
+var questions = []Question{
+	sitUpTop,
+	sitUpBottom,
+	lieAndTurn,
+	oldEnough,
+	railHeight,
+	railSides,
+	railEnds,
+	railOpenings,
+	endHeight,
+	endOpenings,
+	ladderSteps,
+	climbSteps,
+	slatGaps,
+	mattressFits,
+	nothingCatches,
+	marks,
+	stands,
+	wallGap,
+	doorsSwing,
+	ladderLanding,
+	walkway,
+	drawersSlide,
+	drawersOpen,
+	climbSpace,
+	makeTheBed,
+	seeThem,
+	wayOut,
+	windowFall,
+	windowCords,
+	fanAndLights,
+	heat,
+	air,
+	power,
+	smokeAlarm,
+	roomHeight,
+	studsHit,
+	screwLength,
+	shelfHeights,
+}
+
+// Answers asks every question of a job, in table order, with how sure each answer is.
+func Answers(j *job.Job) (*Scene, []Answer, error) {
+	s, err := NewScene(j)
+	if err != nil {
+		return nil, nil, err
+	}
+	return s, s.Answers(), nil
+}
+
+// Answers asks every question of the scene, with how sure each answer is.
+func (s *Scene) Answers() []Answer { return s.ask(questions) }
+
+// Ask asks one question, with how sure the answer is.
+func (s *Scene) Ask(q Question) Answer { return s.ask([]Question{q})[0] }
+
+func (s *Scene) ask(qs []Question) []Answer {
+	fs := make([]Finding, len(qs))
+	for k, q := range qs {
+		fs[k] = q.Measure(s)
+	}
+	us := s.uncertainties(qs, fs)
+	out := make([]Answer, len(qs))
+	for k, q := range qs {
+		out[k] = s.judged(q, fs[k], us[k])
+	}
+	return out
+}
+
+// Nominal asks one question as if every reading were exact.
+func (s *Scene) Nominal(q Question) Answer {
+	f := q.Measure(s)
+	return s.judged(q, f, make([]uncertainty, len(f.Readings)))
+}
+
+func (s *Scene) judged(q Question, f Finding, us []uncertainty) Answer {
+	a := judge{s, q, q.cover()}.answer(f, us)
+	if f.band != nil {
+		f.band(&a)
+	}
+	s.accept(&a)
+	return a
+}

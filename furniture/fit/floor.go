@@ -1,0 +1,193 @@
+package fit
+
+import (
+	"math"
+
+	"bunkwright/furniture"
+	"bunkwright/furniture/bunk"
+	"bunkwright/room/geom"
+)
+
+// walkHigh is up to where a thing is in the way of somebody who walks, mm: the clear height of a doorway, 80 in (ADA Standards 404.2).
+const walkHigh = 2032
+
+// A stander is something in the way on the floor: what it is, and its outline, convex; two points for a wall.
+type stander struct {
+	what    string
+	outline geom.Polygon
+}
+
+// bedPlan is what does not change while the bed stands somewhere else.
+type bedPlan struct {
+	of       *bunk.Bed
+	standers []stander // in the bed's own axes: the bed itself first, then what stands out from it, drawers shut
+	out      []bool    // by part: it reaches out of the bed's outline
+}
+
+// plan works the bed's own plan out once.
+func (s *Scene) plan() *bedPlan {
+	if s.bedPlan.of == s.Bed {
+		return &s.bedPlan
+	}
+	p := bedPlan{of: s.Bed, out: make([]bool, len(s.Bed.Parts))}
+	p.standers = append(p.standers, stander{"bed", s.Bed.Foot})
+	lo, hi := s.Bed.Foot.Bounds()
+	var names []string
+	points := map[string][]geom.V2{}
+	for i := range s.Bed.Parts {
+		part := &s.Bed.Parts[i]
+		l, h := part.Box.Bounds()
+		p.out[i] = l.X < lo.X-1e-6 || h.X > hi.X+1e-6 || l.Y < lo.Y-1e-6 || h.Y > hi.Y+1e-6
+		if !p.out[i] || part.Frame != furniture.OnBed || l.Z >= walkHigh {
+			continue
+		}
+		if points[part.Assembly] == nil {
+			names = append(names, part.Assembly)
+		}
+		for _, c := range part.Corners() {
+			points[part.Assembly] = append(points[part.Assembly], c.XY())
+		}
+	}
+	for _, n := range names {
+		p.standers = append(p.standers, stander{n, geom.Hull(points[n])})
+	}
+	s.bedPlan = p
+	return &s.bedPlan
+}
+
+// bedOnFloor returns what of the bed is in the way on the floor, drawers shut.
+func (s *Scene) bedOnFloor() []stander {
+	plan := s.plan().standers
+	out := make([]stander, len(plan))
+	for i, p := range plan {
+		out[i] = stander{p.what, s.inRoom(p.outline)}
+	}
+	return out
+}
+
+// inRoom moves an outline from the bed's own axes into the room; it stays anticlockwise where the bed is mirrored.
+func (s *Scene) inRoom(p geom.Polygon) geom.Polygon {
+	out := make(geom.Polygon, len(p))
+	for i, q := range p {
+		if s.ToRoom.Mirrored {
+			out[len(p)-1-i] = s.ToRoom.Point(q.At(0)).XY()
+		} else {
+			out[i] = s.ToRoom.Point(q.At(0)).XY()
+		}
+	}
+	return out
+}
+
+// wallsOnFloor returns each wall as a straight line, where it comes nearest over the height that somebody walks in.
+func (s *Scene) wallsOnFloor() []stander {
+	out := make([]stander, len(s.Walls))
+	for i := range s.Walls {
+		w := &s.Walls[i]
+		in := s.Nearest(w, 0, walkHigh)
+		out[i] = stander{wallKey(w), geom.Polygon{w.Point(0, in), w.Point(w.Len, in)}}
+	}
+	return out
+}
+
+func wallKey(w *Wall) string { return "wall." + w.Key }
+
+// thingsOnFloor returns furniture that stays and heaters. ask is set where one is there whose place or size nobody read, or where
+// nobody said whether there is any furniture.
+func (s *Scene) thingsOnFloor() (out []stander, ask string) {
+	l, r := &s.Survey.Layout, &s.Job.Room
+	ask = s.askFurniture()
+	add := func(what string, p geom.Polygon, ok bool) {
+		if ok {
+			out = append(out, stander{what, p})
+		} else if ask == "" {
+			ask = "where does " + what + " stand, and how wide and how deep is it?"
+		}
+	}
+	for i := range r.Pieces {
+		p, ok := s.rect(l.Pieces[i].SpotRefs, l.Pieces[i].Wide, l.Pieces[i].Deep)
+		add("furniture."+keyOr(r.Pieces[i].Key, i), p, ok)
+	}
+	for i := range r.Heaters {
+		p, ok := s.rect(l.Heaters[i].SpotRefs, l.Heaters[i].Wide, l.Heaters[i].Deep)
+		add("heater."+keyOr(r.Heaters[i].Key, i), p, ok)
+	}
+	return out, ask
+}
+
+// askFurniture asks whether any furniture stays where the job neither lists it nor says that there is none.
+func (s *Scene) askFurniture() string {
+	if len(s.Job.Room.Pieces) == 0 && !s.Job.Room.Lacks("furniture") {
+		return "does any furniture stay in the room?"
+	}
+	return ""
+}
+
+// onFloor returns everything in the way on the floor: walls, then the bed, then what else stands there.
+func (s *Scene) onFloor() (all []stander, ask string) {
+	things, ask := s.thingsOnFloor()
+	all = append(s.wallsOnFloor(), s.bedOnFloor()...)
+	return append(all, things...), ask
+}
+
+// A strip is a band of floor that starts at a line and runs straight out from it.
+type strip struct {
+	from geom.V2 // middle of the line
+	out  geom.V2 // unit direction
+	half float64 // half its width, mm
+}
+
+// touching is the overlap in mm up to which things only touch: rounding.
+const touching = 1e-6
+
+// free returns how far the strip is free from its line, and what ends it.
+func (b strip) free(all []stander) (depth float64, what string) {
+	depth = math.Inf(1)
+	for i := range all {
+		if d, ok := b.reach(all[i].outline); ok && d < depth {
+			depth, what = d, all[i].what
+		}
+	}
+	return depth, what
+}
+
+// reach returns how far from the line an outline begins within the strip, 0 where it lies on the line; ok is false where it is
+// beside the strip or behind the line.
+func (b strip) reach(p geom.Polygon) (depth float64, ok bool) {
+	least, most := math.Inf(1), math.Inf(-1)
+	across := b.out.Left()
+	for i := range p {
+		q, r := p.Edge(i)
+		q, r = q.Sub(b.from), r.Sub(b.from)
+		u, v := [2]float64{q.Dot(b.out), r.Dot(b.out)}, [2]float64{q.Dot(across), r.Dot(across)}
+		t0, t1 := within(v[0], v[1], b.half-touching)
+		if t0 >= t1 {
+			continue
+		}
+		for _, t := range [2]float64{t0, t1} {
+			d := u[0] + (u[1]-u[0])*t
+			least, most = math.Min(least, d), math.Max(most, d)
+		}
+	}
+	switch {
+	case most <= touching:
+		return 0, false
+	case least < 0:
+		return 0, true
+	}
+	return least, true
+}
+
+// within returns the part of the way from a to b, 0 to 1, that lies between -half and half; t0 >= t1 where there is none.
+func within(a, b, half float64) (t0, t1 float64) {
+	if a == b {
+		if math.Abs(a) > half {
+			return 1, 0
+		}
+		return 0, 1
+	}
+	t0, t1 = (-half-a)/(b-a), (half-a)/(b-a)
+	if t0 > t1 {
+		t0, t1 = t1, t0
+	}
+	return math.Max(0, t0), math.Min(1, t1)
+}

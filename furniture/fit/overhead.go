@@ -1,0 +1,255 @@
+package fit
+
+import (
+	"math"
+
+	"bunkwright/furniture"
+	"bunkwright/room/geom"
+)
+
+// Overhead is the lowest thing over a patch of plan.
+type Overhead struct {
+	Z    float64
+	What string // key of the ceiling face, beam, fixture or part
+	Ask  string // what is missing to tell
+}
+
+// lower takes the lower of two.
+func (o *Overhead) lower(z float64, what string) {
+	if z < o.Z {
+		o.Z, o.What = z, what
+	}
+}
+
+// Patch is a convex patch of plan: an outline, or a disc where R is not 0.
+type Patch struct {
+	Outline geom.Polygon
+	C       geom.V2
+	R       float64
+	lo, hi  geom.V2
+}
+
+// disc makes a round patch.
+func disc(c geom.V2, r float64) Patch {
+	return Patch{C: c, R: r, lo: geom.V2{X: c.X - r, Y: c.Y - r}, hi: geom.V2{X: c.X + r, Y: c.Y + r}}
+}
+
+// patch makes a patch of a convex outline.
+func patch(p geom.Polygon) Patch {
+	q := Patch{Outline: p}
+	q.lo, q.hi = p.Bounds()
+	return q
+}
+
+// touches tells whether the patch overlaps a convex outline by more than rounding.
+func (p Patch) touches(q geom.Polygon) bool {
+	if p.R > 0 {
+		return near(q, p.C) < p.R-1e-6
+	}
+	return geom.Gap(p.Outline, q) < -1e-6
+}
+
+// touchesBox is the same for a box, without making its outline where it stands upright.
+func (p Patch) touchesBox(b *geom.Box) bool {
+	if p.R == 0 || !b.Upright() {
+		return p.touches(b.Footprint())
+	}
+	d := geom.V2{X: p.C.X - b.C.X, Y: p.C.Y - b.C.Y}
+	x := math.Max(0, math.Abs(d.X*b.Ax[0].X+d.Y*b.Ax[0].Y)-b.Half.X)
+	y := math.Max(0, math.Abs(d.X*b.Ax[1].X+d.Y*b.Ax[1].Y)-b.Half.Y)
+	return x*x+y*y < (p.R-1e-6)*(p.R-1e-6)
+}
+
+// distance returns how far a point is from the patch, 0 inside.
+func (p Patch) distance(q geom.V2) float64 {
+	if p.R > 0 {
+		return math.Max(0, p.C.Dist(q)-p.R)
+	}
+	return near(p.Outline, q)
+}
+
+// over returns the lowest thing that lies over the patch and reaches above height from: ceiling, beams, fan, lights, shelves and parts
+// of the bed.
+func (s *Scene) over(p Patch, from float64) Overhead {
+	o := s.ceilingOver(p)
+	s.beamsOver(p, &o)
+	s.fittingsOver(p, &o)
+	for i := range s.Solids {
+		b := &s.Solids[i]
+		if b.Hi.Z <= from+1e-6 || b.Lo.Z >= o.Z || b.Lo.X >= p.hi.X || b.Hi.X <= p.lo.X || b.Lo.Y >= p.hi.Y || b.Hi.Y <= p.lo.Y {
+			continue
+		}
+		if p.touchesBox(&b.Box) {
+			o.lower(b.Lo.Z, b.Part.ID)
+			if b.Part.Frame == furniture.OnBed {
+				o.Ask = "" // what the bed itself has over the place is lower than any ceiling it stands under
+			}
+		}
+	}
+	return o
+}
+
+// ceilingOver returns the lowest point of the ceiling over the patch.
+func (s *Scene) ceilingOver(p Patch) Overhead {
+	o := Overhead{Z: math.Inf(1)}
+	if len(s.Survey.Layout.Ceilings) == 0 {
+		o.Ask = "how high is the ceiling?"
+		return o
+	}
+	for i := range s.Survey.Layout.Ceilings {
+		z, covers := s.faceOver(i, p)
+		switch {
+		case !covers:
+		case math.IsNaN(z):
+			o.Ask = "how high is the ceiling at one more point?"
+		case z < o.Z:
+			o.lower(z, s.ceilingKeys[i])
+		}
+	}
+	if math.IsInf(o.Z, 1) && o.Ask == "" {
+		o.Ask = "how high is the ceiling over the bed?"
+	}
+	return o
+}
+
+// faceHeight returns the height of a ceiling face over a point.
+func (s *Scene) faceHeight(i int, p geom.V2) float64 {
+	f := s.Survey.Layout.Ceilings[i]
+	return s.v(f.Z) + s.v(f.SlopeX)*p.X + s.v(f.SlopeY)*p.Y
+}
+
+// faceOver returns the lowest point of a face over the patch, and whether the face covers any of it.
+func (s *Scene) faceOver(i int, p Patch) (z float64, covers bool) {
+	c := &s.Job.Room.Ceilings[i]
+	switch {
+	case c.Strip == "" && c.Corners == "":
+		return s.lowestOn(i, p), true
+	case c.Strip != "":
+		return s.stripOver(i, c.Strip, p)
+	}
+	return s.lowestAt(i, s.cornersPolygon(c.Corners).Intersect(p.around()))
+}
+
+// stripOver is faceOver for a strip along a wall.
+func (s *Scene) stripOver(i int, wall string, p Patch) (z float64, covers bool) {
+	w, deep := s.wallNamed(wall), s.v(s.Survey.Layout.Ceilings[i].Deep)
+	if w == nil || math.IsNaN(deep) {
+		return math.NaN(), true
+	}
+	if p.R > 0 {
+		switch _, out := w.Along(p.C); {
+		case out-p.R >= deep:
+			return 0, false
+		case out+p.R <= deep:
+			return s.lowestOn(i, p), true
+		}
+	}
+	return s.lowestAt(i, p.around().Clip(w.Point(0, deep), w.Dir))
+}
+
+// lowestOn returns the lowest point of a plane face over the whole patch: exact for a disc.
+func (s *Scene) lowestOn(i int, p Patch) float64 {
+	if p.R > 0 {
+		f := s.Survey.Layout.Ceilings[i]
+		return s.faceHeight(i, p.C) - p.R*math.Hypot(s.v(f.SlopeX), s.v(f.SlopeY))
+	}
+	z, _ := s.lowestAt(i, p.Outline)
+	return z
+}
+
+// lowestAt returns the lowest of the heights over the points of an outline.
+func (s *Scene) lowestAt(i int, outline geom.Polygon) (z float64, covers bool) {
+	if math.Abs(outline.Area()) < 1 { // a patch that only touches the face
+		return 0, false
+	}
+	z = math.Inf(1)
+	for _, q := range outline {
+		z = math.Min(z, s.faceHeight(i, q))
+	}
+	return z, true
+}
+
+// discSides is how many sides stand in for a circle where it must be cut: the outline lies round the circle, so it errs on the side
+// of less room, by at most 0.5 % of the radius.
+const discSides = 32
+
+// around returns an outline round the patch.
+func (p Patch) around() geom.Polygon {
+	if p.R == 0 {
+		return p.Outline
+	}
+	out := make(geom.Polygon, discSides)
+	outer := p.R / math.Cos(math.Pi/discSides)
+	for i := range out {
+		a := 2 * math.Pi * float64(i) / discSides
+		out[i] = geom.V2{X: p.C.X + outer*math.Cos(a), Y: p.C.Y + outer*math.Sin(a)}
+	}
+	return out
+}
+
+// cornersPolygon returns the outline over corner letters.
+func (s *Scene) cornersPolygon(letters string) geom.Polygon {
+	var out geom.Polygon
+	for _, c := range letters {
+		for i, l := range []rune(s.Job.Room.Outline) {
+			if l == c && i < len(s.Outline) {
+				out = append(out, s.Outline[i])
+			}
+		}
+	}
+	return out
+}
+
+func (s *Scene) beamsOver(p Patch, o *Overhead) {
+	for i := range s.Survey.Layout.Beams {
+		box, ok := s.beam(i)
+		switch {
+		case !ok:
+			o.Ask = "where does beam " + s.Job.Room.Beams[i].Key + " hang, and how low?"
+		case p.touchesBox(&box):
+			o.lower(box.Bottom(), "beam."+s.Job.Room.Beams[i].Key)
+		}
+	}
+}
+
+// beamHigh is how high a beam is taken to be: up to whatever ceiling there is.
+const beamHigh = 2000
+
+// beam returns a beam as a box along its wall, from end to end.
+func (s *Scene) beam(i int) (geom.Box, bool) {
+	refs, rec := s.Survey.Layout.Beams[i], s.Job.Room.Beams[i]
+	w := s.wallNamed(rec.Along)
+	out, wide, under := s.v(refs.Out), s.v(refs.Wide), s.v(refs.Under)
+	if w == nil || math.IsNaN(out+wide+under) {
+		return geom.Box{}, false
+	}
+	t := geom.NewPlace(math.Atan2(w.Dir.Y, w.Dir.X), w.Point(0, 0).At(0))
+	return t.Box(geom.NewBox(geom.V3{X: 0, Y: -out - wide, Z: under}, geom.V3{X: w.Len, Y: -out, Z: under + beamHigh})), true
+}
+
+// fittingsOver adds fans and lights whose sweep or body lies over the patch.
+func (s *Scene) fittingsOver(p Patch, o *Overhead) {
+	for i := range s.Survey.Layout.Fans {
+		refs := &s.Survey.Layout.Fans[i]
+		if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Sweep)/2 && s.v(refs.Blades) < o.Z {
+			o.lower(s.v(refs.Blades), "fan."+s.Job.Room.Fans[i].Key)
+		}
+	}
+	for i := range s.Survey.Layout.Lights {
+		refs := &s.Survey.Layout.Lights[i]
+		if s.Job.Room.Lights[i].Kind == "recessed" {
+			continue
+		}
+		if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Wide)/2 && s.v(refs.Lowest) < o.Z {
+			o.lower(s.v(refs.Lowest), "light."+s.Job.Room.Lights[i].Key)
+		}
+	}
+}
+
+// near returns how far a point is from a patch of plan, 0 inside.
+func near(p geom.Polygon, q geom.V2) float64 {
+	if p.Contains(q) {
+		return 0
+	}
+	return p.Distance(q)
+}

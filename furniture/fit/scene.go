@@ -1,0 +1,207 @@
+package fit
+
+import (
+	"strconv"
+	"strings"
+
+	"bunkwright/furniture"
+	"bunkwright/furniture/bunk"
+	"bunkwright/furniture/job"
+	"bunkwright/furniture/yardstick"
+	"bunkwright/room/geom"
+	"bunkwright/room/survey"
+)
+
+// A Scene is the bed standing in the room, in one coordinate system: corner A at the origin, x towards B, z up from the top of the
+// floor covering as found; the room lies at y < 0. Facts that several questions need are worked out once.
+type Scene struct {
+	Job    *job.Job
+	Bed    *bunk.Bed // nil where it cannot be built
+	BedErr error
+	Survey *survey.Survey
+	Places []yardstick.Place
+
+	Outline geom.Polygon // corners, nil where the readings do not give the room a shape
+	Walls   []Wall
+	Stands  bool    // the bed has a place in the room
+	Wants   string  // what is missing for it to have one
+	Feet    float64 // z of the underside of the post feet; NaN where the carpet's sink is unknown
+	ToRoom  geom.Place
+	ToWall  geom.Place  // furniture.OnWall axes into the room
+	At      *Wall       // the wall it stands at
+	Solids  []Solid     // bed, then what hangs on the wall
+	Boxes   [2]geom.Box // mattresses in the room: lower, upper
+	hangs   bool        // some parts hang on the wall
+
+	tallest     float64 // height of the bed over its feet
+	bedPlan     bedPlan
+	facets      []Facet
+	ceilingKeys []string
+	moving      bool    // one quantity is moved just now
+	held        float64 // its own value
+	which       int     // its number
+	forces      map[string]force
+}
+
+// Solid is one part standing in the room.
+type Solid struct {
+	Part   *furniture.Part
+	Box    geom.Box
+	Lo, Hi geom.V3
+}
+
+type force struct {
+	row   *yardstick.Row
+	force yardstick.Force
+	place yardstick.Place
+}
+
+// NewScene solves the room, builds the bed and puts it where the job says. What is missing is left open, question by question; err is
+// only for a job that cannot be put into numbers at all.
+func NewScene(j *job.Job) (*Scene, error) {
+	solved, err := j.Survey()
+	if err != nil {
+		return nil, err
+	}
+	s := &Scene{Job: j, Survey: solved, forces: map[string]force{}}
+	for _, p := range j.Places {
+		if place, err := yardstick.ParsePlace(p); err == nil {
+			s.Places = append(s.Places, place)
+		}
+	}
+	if bed, err := bunk.Build(j.Bed); err == nil {
+		s.Bed, s.tallest = &bed, tallestOf(&bed)
+	} else {
+		s.BedErr = err
+	}
+	for _, key := range solved.Keys {
+		s.facets = append(s.facets, facetOf(key))
+	}
+	for i, c := range j.Room.Ceilings {
+		s.ceilingKeys = append(s.ceilingKeys, "ceiling."+keyOr(c.Key, i))
+	}
+	s.settle()
+	return s, nil
+}
+
+// keyOr returns a key, or the running number of a thing without one, as the survey counts it.
+func keyOr(key string, i int) string {
+	if key != "" {
+		return key
+	}
+	return strconv.Itoa(i + 1)
+}
+
+// settle works out everything that follows from the quantities of the survey.
+func (s *Scene) settle() {
+	s.walls()
+	s.feet()
+	s.stand()
+}
+
+// row returns a row of the yardstick with its force at the job's places.
+func (s *Scene) row(id string) (*yardstick.Row, yardstick.Force, yardstick.Place) {
+	f, ok := s.forces[id]
+	if !ok {
+		r, found := yardstick.Find(id)
+		if !found {
+			panic("fit: no row " + id)
+		}
+		fo, place := yardstick.StrongestForce(s.Places, r)
+		f = force{&r, fo, place}
+		if _, judged := r.JudgedBy(); judged {
+			f.force = yardstick.NoForce
+		}
+		s.forces[id] = f
+	}
+	return f.row, f.force, f.place
+}
+
+// moved returns the scene with one quantity moved by d. It is the same scene, changed in place: restore puts it back.
+func (s *Scene) moved(quantity int, d float64) *Scene {
+	if !s.moving {
+		s.moving, s.held, s.which = true, s.Survey.X[quantity], quantity
+	}
+	s.Survey.X[quantity] = s.held + d
+	s.settleAfter(quantity)
+	return s
+}
+
+// settleAfter works out again what one quantity moves: things that stand in the room do not move walls or bed.
+func (s *Scene) settleAfter(quantity int) {
+	if s.facets[quantity]&Standing != 0 {
+		s.settle()
+	}
+}
+
+func (s *Scene) restore(quantity int) {
+	s.Survey.X[quantity], s.moving = s.held, false
+	s.settleAfter(quantity)
+}
+
+// scale is the size of one step of a quantity: slopes of ceilings and leans of walls are numbers without a unit.
+func (s *Scene) scale(quantity int) float64 {
+	key := s.Survey.Keys[quantity]
+	if strings.HasSuffix(key, ".slope_x") || strings.HasSuffix(key, ".slope_y") || strings.HasSuffix(key, ".lean") {
+		return 1e-3
+	}
+	return 1
+}
+
+// facetOf tells which part of the scene a quantity moves.
+func facetOf(key string) Facet {
+	table, rest, _ := strings.Cut(key, ".")
+	switch table {
+	case "corner":
+		return Outline
+	case "wall":
+		return wallFacet(rest)
+	case "floor":
+		return Floor
+	case "ceiling", "beam":
+		return Ceiling
+	case "door":
+		return Doors
+	case "window":
+		return Windows
+	case "outlet":
+		return Outlets
+	case "register":
+		return Registers
+	case "heater":
+		return Heaters
+	case "fan":
+		return Fans
+	case "light":
+		return Lights
+	case "alarm":
+		return Alarms
+	case "furniture", "hatch":
+		return Furniture
+	case "sleeper":
+		return People
+	}
+	return 0
+}
+
+func wallFacet(rest string) Facet {
+	switch {
+	case strings.Contains(rest, ".lean"), strings.Contains(rest, ".bow"), strings.Contains(rest, ".plumb"):
+		return Lean
+	case strings.Contains(rest, ".baseboard"):
+		return Trim
+	}
+	return Studs
+}
+
+// v returns a quantity in mm, NaN where it is not known.
+func (s *Scene) v(r survey.Ref) float64 { return s.Survey.Value(r) }
+
+// planned returns a quantity as the plan has it, whatever is moved just now: what is marked on a board beforehand stays there while
+// the wall behind it moves within what is known.
+func (s *Scene) planned(r survey.Ref) float64 {
+	if s.moving && int(r) == s.which+1 {
+		return s.held
+	}
+	return s.v(r)
+}

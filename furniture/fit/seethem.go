@@ -1,0 +1,137 @@
+package fit
+
+import (
+	"math"
+
+	"bunkwright/furniture/yardstick"
+	"bunkwright/room/geom"
+)
+
+var seeThem = Question{
+	ID:       "see-them",
+	Sentence: "Can a parent at the door see the lower pillow?",
+	Group:    Comfort,
+	Why:      "Whoever looks in at night wants to see a face without walking round the bed.",
+	How: "Share of the top of the lower pillow (own-pillow) that straight lines reach from the eyes of a short and of a tall parent (own-parent-stand) " +
+		"in the middle of the doorway, past slats, ladder, rails, shelves, furniture and walls: six by four points. It is advice and carries no plus-or-minus.",
+	Measure: func(s *Scene) Finding { return s.seeThem() },
+}
+
+var seeRows = []string{"own-see"}
+
+// How many points of the pillow are looked at, along and across.
+const (
+	pillowLong = 6
+	pillowWide = 4
+)
+
+func (s *Scene) seeThem() Finding {
+	if !s.Stands {
+		return Finding{Readings: []Reading{ask("pillow", s.Wants, seeRows...)}}
+	}
+	eye, want := s.doorway()
+	eyes := yardstick.Figures(yardstick.ParentStand)
+	if want != "" {
+		return Finding{Readings: []Reading{ask("pillow", want, seeRows...)}}
+	}
+	points := s.pillow()
+	var f Finding
+	for i, who := range []string{"short-parent", "tall-parent"} {
+		seen := s.seen(eye.At(eyes[i]), points)
+		f.Figures = append(f.Figures, Figure{"seen." + who, seen, string(yardstick.Share)})
+		f.Readings = append(f.Readings, Reading{At: who, Rows: seeRows, Have: seen, Parts: []string{"mattress.lower"}})
+	}
+	return s.traced(f)
+}
+
+// doorway returns the middle of the doorway that leads out of the room.
+func (s *Scene) doorway() (p geom.V2, want string) {
+	want = "where is the door of the room?"
+	for i := range s.Job.Room.Doors {
+		rec, refs := &s.Job.Room.Doors[i], &s.Survey.Layout.Doors[i]
+		if rec.LeadsTo == "closet" || rec.LeadsTo == "bathroom" {
+			continue
+		}
+		if w, lo, hi, ok := s.interval(refs.OnWallRefs, refs.Wide); ok {
+			return w.Point((lo+hi)/2, 1), ""
+		}
+	}
+	return p, want
+}
+
+// pillow returns points on the top of a pillow at the head end of the lower mattress.
+func (s *Scene) pillow() []geom.V3 {
+	size := yardstick.Figures(yardstick.Pillow) // across the bed, along it, thick
+	m := s.Bed.Lower.Mattress
+	out := make([]geom.V3, 0, pillowLong*pillowWide)
+	for i := 0; i < pillowLong; i++ {
+		for k := 0; k < pillowWide; k++ {
+			y := m.C.Y + size[0]*((float64(i)+0.5)/pillowLong-0.5)
+			x := s.headX(&s.Bed.Lower, size[1]*(float64(k)+0.5)/pillowWide)
+			out = append(out, s.ToRoom.Point(geom.V3{X: x, Y: y, Z: s.Bed.Lower.MattressTop + size[2]}))
+		}
+	}
+	return out
+}
+
+// seen returns the share of the points that a straight line reaches from the eye.
+func (s *Scene) seen(eye geom.V3, points []geom.V3) float64 {
+	blockers := s.between(eye, points)
+	n := 0
+	for _, p := range points {
+		if !s.blocked(eye, p, blockers) {
+			n++
+		}
+	}
+	return float64(n) / float64(len(points))
+}
+
+// between returns the boxes that may stand between the eye and the points.
+func (s *Scene) between(eye geom.V3, points []geom.V3) []geom.Box {
+	lo, hi := eye, eye
+	for _, p := range points {
+		lo = geom.V3{X: math.Min(lo.X, p.X), Y: math.Min(lo.Y, p.Y), Z: math.Min(lo.Z, p.Z)}
+		hi = geom.V3{X: math.Max(hi.X, p.X), Y: math.Max(hi.Y, p.Y), Z: math.Max(hi.Z, p.Z)}
+	}
+	var out []geom.Box
+	for i := range s.Solids {
+		if b := &s.Solids[i]; boundsGap(lo, hi, b.Lo, b.Hi) == 0 {
+			out = append(out, b.Box)
+		}
+	}
+	out = append(out, s.Boxes[upperBed])
+	for i := range s.Survey.Layout.Pieces {
+		if box, ok := s.pieceBox(i); ok {
+			out = append(out, box)
+		}
+	}
+	return out
+}
+
+func (s *Scene) blocked(eye, p geom.V3, blockers []geom.Box) bool {
+	d := p.Sub(eye)
+	for _, b := range blockers {
+		if t0, t1, ok := b.Ray(eye, d); ok && t0 < 1-1e-9 && t1 > 1e-9 {
+			return true
+		}
+	}
+	for i := range s.Walls {
+		if w := &s.Walls[i]; geom.SegmentsCross(eye.XY(), p.XY(), w.A, w.B) {
+			return true
+		}
+	}
+	return false
+}
+
+// pieceBox returns furniture that stays as a box.
+func (s *Scene) pieceBox(i int) (geom.Box, bool) {
+	refs := &s.Survey.Layout.Pieces[i]
+	w, high := s.wallOf(refs.Wall), s.v(refs.High)
+	p, ok := s.rect(refs.SpotRefs, refs.Wide, refs.Deep)
+	if !ok || w == nil || math.IsNaN(high) {
+		return geom.Box{}, false
+	}
+	a0, o0 := w.Along(p[0])
+	a1, o1 := w.Along(p[2])
+	return w.box(math.Min(a0, a1), math.Max(a0, a1), math.Min(o0, o1), math.Max(o0, o1), 0, high), true
+}

@@ -1,0 +1,105 @@
+package fit
+
+import (
+	"math"
+
+	"bunkwright/furniture/job"
+	"bunkwright/furniture/people"
+)
+
+// sitter is somebody sitting up in bed: how high the head comes, and how sure that is beside the readings.
+type sitter struct {
+	name   string
+	key    string
+	seated float64 // mm
+	u      float64 // own standard uncertainty, of a ratio
+	use    Use
+	sex    people.Sex
+	age    float64
+	ask    string
+}
+
+// sleepersOf returns the sleepers of a bed, with their places in the job.
+func (s *Scene) sleepersOf(bed string) (list []job.Sleeper, keys []string) {
+	for i, p := range s.Job.Sleepers {
+		if p.Bed == bed {
+			list, keys = append(list, p), append(keys, p.Key(i))
+		}
+	}
+	return list, keys
+}
+
+// sexOf turns a sleeper's word into that of the tables.
+func sexOf(word string) people.Sex {
+	switch word {
+	case "girl", "woman":
+		return people.Female
+	case "boy", "man":
+		return people.Male
+	}
+	return people.Unknown
+}
+
+// sitters returns who sits up in a bed.
+func (s *Scene) sitters(bed string) []sitter {
+	list, keys := s.sleepersOf(bed)
+	out := make([]sitter, 0, len(list))
+	for i, p := range list {
+		out = append(out, s.sitter(p, keys[i]))
+	}
+	return out
+}
+
+// sitter finds a seated height: measured, else from stature, else that of a tall child of the age (P95).
+func (s *Scene) sitter(p job.Sleeper, key string) sitter {
+	q := sitter{name: p.Name, key: key, sex: sexOf(p.Sex), age: p.Age}
+	seated, stature := s.v(s.Survey.Find(key+".seated")), s.v(s.Survey.Find(key+".stature"))
+	switch {
+	case !math.IsNaN(seated):
+		q.seated = seated
+	case !math.IsNaN(stature):
+		q.fromStature(stature)
+	case p.Age <= 0 && !p.Grown():
+		q.ask = "how old is " + p.Name + ", or how high does " + p.Name + " sit?"
+	default:
+		q.fromAge()
+	}
+	return q
+}
+
+func (q *sitter) fromStature(stature float64) {
+	ratio, err1 := people.SittingRatio(q.sex, q.age, people.Mean)
+	sd, err2 := people.SittingRatio(q.sex, q.age, people.SD)
+	if err1 != nil || err2 != nil {
+		q.ask = "how high does " + q.name + " sit?"
+		return
+	}
+	q.seated, q.u = people.SittingFromStature(stature, ratio), sd*stature
+	q.use = Use{Key: "sitting ratio", Value: ratio, How: "table"}
+}
+
+func (q *sitter) fromAge() {
+	p95, err := people.SeatedHeight(q.sex, q.age, "p95")
+	if err != nil {
+		q.ask = "how high does " + q.name + " sit?"
+		return
+	}
+	q.seated = p95
+	q.use = Use{Key: "seated height of a tall child of " + q.name + "'s age", Value: p95, Unit: "mm", How: "table"}
+}
+
+// Age figures: the ages at which children of middle height and tall ones outgrow a free height, whole years rounded down. A figure is
+// left out where nobody outgrows it by 18.
+func outgrown(h float64, sex people.Sex) []Figure {
+	var out []Figure
+	for _, f := range []struct {
+		name string
+		stat people.Stat
+	}{{"age_p50", "p50"}, {"age_p95", "p95"}} {
+		age, is, err := people.HeadroomAge(h, 0, 0, sex, f.stat)
+		if err == nil && is {
+			out = append(out, Figure{f.name, math.Floor(age), "year"})
+		}
+	}
+	return out
+}

@@ -1,0 +1,276 @@
+package fit
+
+import (
+	"math"
+
+	"bunkwright/furniture"
+	"bunkwright/furniture/yardstick"
+	"bunkwright/room/geom"
+)
+
+var stands = Question{
+	ID:       "stands",
+	Sentence: "Does the bed stand where it is put?",
+	Group:    Build,
+	Why:      "A bed that is a finger too long, or that meets trim, a casing or the slope, does not go where the drawing has it.",
+	How: "Least distance of any part from walls (their lean and bow), baseboards, casings, heaters, furniture that stays, beams and ceiling; " +
+		"where they overlap, minus the depth. The wall that the bed is pressed to is counted from its nearest point, so it never clashes by itself; " +
+		"a baseboard holds the bed off unless the posts are notched round it.",
+	Depends: Standing | Ceiling | Doors | Windows | Heaters | Furniture,
+	Measure: func(s *Scene) Finding { return s.standsThere() },
+}
+
+var standRows = []string{"own-stands"}
+
+func (s *Scene) standsThere() Finding {
+	if !s.Stands {
+		return Finding{Readings: []Reading{ask("walls", s.Wants, standRows...)}}
+	}
+	f := Finding{Readings: []Reading{s.fromWalls(), s.fromTrim(), s.fromThings(), s.underCeiling(), s.fromClimbables()}}
+	return s.traced(Finding{Readings: append(f.Readings, s.campHeights()...)})
+}
+
+// nearest keeps the least distance and what it is between.
+type nearestTo struct {
+	gap        float64
+	part, what string
+}
+
+func (n *nearestTo) take(gap float64, part, what string) {
+	if gap < n.gap {
+		n.gap, n.part, n.what = gap, part, what
+	}
+}
+
+func farOff() nearestTo { return nearestTo{gap: math.Inf(1)} }
+
+// reading makes a reading of the least distance; where nothing is near there is nothing to clash with.
+func (n nearestTo) reading(at, nothing string) Reading {
+	if math.IsInf(n.gap, 1) {
+		return Reading{At: at, Rows: standRows, Skip: nothing}
+	}
+	return Reading{At: at, Rows: standRows, Have: n.gap, Parts: []string{n.part, n.what}, Edge: n.part + " to " + n.what}
+}
+
+// fromWalls measures every solid against every wall it faces.
+func (s *Scene) fromWalls() Reading {
+	n := farOff()
+	for k := range s.Walls {
+		w := &s.Walls[k]
+		for i := range s.Solids {
+			b := &s.Solids[i]
+			lo, hi, near, _ := w.level(&b.Box)
+			if b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
+				continue
+			}
+			n.take(near-s.Nearest(w, b.Lo.Z, b.Hi.Z), b.Part.ID, wallKey(w))
+		}
+	}
+	return n.reading("walls", "")
+}
+
+// beyond tells whether a solid lies on the far side of a wall but inside the room all the same: in another arm of it.
+func (s *Scene) beyond(w *Wall, b *Solid) bool {
+	_, out := w.Along(b.Box.C.XY())
+	return out < 0 && s.Outline.Contains(b.Box.C.XY())
+}
+
+// trimNear is how near a low part must come to a wall for an unread baseboard to matter, mm.
+const trimNear = 40
+
+// fromTrim measures low parts against baseboards, and all parts against the casings of doors and windows.
+func (s *Scene) fromTrim() Reading {
+	n, want := farOff(), ""
+	for k := range s.Walls {
+		w := &s.Walls[k]
+		for i := range s.Solids {
+			b := &s.Solids[i]
+			if s.beyond(w, b) {
+				continue
+			}
+			if ask := s.baseboard(w, b, &n); ask != "" {
+				want = ask
+			}
+		}
+	}
+	s.casings(&n)
+	r := n.reading("trim", "no trim is near")
+	if r.Have >= 0 && want != "" {
+		r.Ask, r.Skip = want, ""
+	}
+	return r
+}
+
+// baseboard measures one solid against one wall's baseboard; it returns what must be read first.
+func (s *Scene) baseboard(w *Wall, b *Solid, n *nearestTo) (want string) {
+	lo, hi, near, _ := w.level(&b.Box)
+	if hi < 0 || lo > w.Len {
+		return ""
+	}
+	gap := near - s.Nearest(w, b.Lo.Z, b.Hi.Z)
+	low := b.Lo.Z < w.BaseHigh || math.IsNaN(w.BaseHigh) && b.Lo.Z < 200
+	switch {
+	case !low || s.clearsNotch(w, b.Part):
+		return ""
+	case math.IsNaN(w.BaseDeep + w.BaseHigh):
+		if gap < trimNear {
+			return "how high and how thick is the baseboard on wall " + w.Key + "?"
+		}
+	case w.BaseDeep > 0:
+		n.take(gap-w.BaseDeep, b.Part.ID, "baseboard."+w.Key)
+	}
+	return ""
+}
+
+// clearsNotch tells whether a part is notched round the baseboard of the wall the bed stands at.
+func (s *Scene) clearsNotch(w *Wall, p *furniture.Part) bool {
+	if w != s.At {
+		return false
+	}
+	for _, c := range p.Cuts {
+		if c.Kind == furniture.Notch && c.Along.MM() >= w.BaseHigh && c.Deep.MM() >= w.BaseDeep {
+			return true
+		}
+	}
+	return false
+}
+
+// casings measures every solid against the casings round doors and windows, as boxes on their walls.
+func (s *Scene) casings(n *nearestTo) {
+	l, r := &s.Survey.Layout, &s.Job.Room
+	for i := range l.Doors {
+		d := &l.Doors[i]
+		if w, lo, hi, ok := s.interval(d.OnWallRefs, d.Wide); ok {
+			s.trimBox(n, w, lo, hi, 0, s.v(d.High), s.v(d.Casing), s.v(d.CasingDeep), "door."+keyOr(r.Doors[i].Key, i))
+		}
+	}
+	for i := range l.Windows {
+		d := &l.Windows[i]
+		if w, lo, hi, ok := s.interval(d.OnWallRefs, d.Wide); ok {
+			s.trimBox(n, w, lo, hi, s.v(d.Sill), s.v(d.Head), s.v(d.Casing), s.v(d.CasingDeep), "window."+keyOr(r.Windows[i].Key, i))
+		}
+	}
+}
+
+func (s *Scene) trimBox(n *nearestTo, w *Wall, lo, hi, sill, head, wide, deep float64, what string) {
+	if math.IsNaN(lo+hi+sill+head+wide+deep) || wide == 0 || deep == 0 {
+		return
+	}
+	in := s.Nearest(w, sill, head)
+	box := w.box(lo-wide, hi+wide, in, in+deep, sill-wide, head+wide)
+	s.nearBox(n, box, what)
+}
+
+// box returns an upright box on a wall: along it, out from its middle line, and from z0 to z1.
+func (w *Wall) box(along0, along1, out0, out1, z0, z1 float64) geom.Box {
+	t := geom.NewPlace(math.Atan2(w.Dir.Y, w.Dir.X), w.A.At(0))
+	return t.Box(geom.NewBox(geom.V3{X: along0, Y: -out1, Z: z0}, geom.V3{X: along1, Y: -out0, Z: z1}))
+}
+
+// nearBox measures every solid against a box.
+func (s *Scene) nearBox(n *nearestTo, box geom.Box, what string) {
+	lo, hi := box.Bounds()
+	for i := range s.Solids {
+		b := &s.Solids[i]
+		if boundsGap(lo, hi, b.Lo, b.Hi) < n.gap {
+			n.take(geom.BoxGap(box, b.Box), b.Part.ID, what)
+		}
+	}
+}
+
+// fromThings measures every solid against heaters and furniture that stays.
+func (s *Scene) fromThings() Reading {
+	n, want := farOff(), s.askFurniture()
+	l, r := &s.Survey.Layout, &s.Job.Room
+	for i := range l.Pieces {
+		want = or(want, s.fromThing(&n, l.Pieces[i].SpotRefs.Wall, s.v(l.Pieces[i].High), "furniture."+keyOr(r.Pieces[i].Key, i), func() (geom.Polygon, bool) {
+			return s.rect(l.Pieces[i].SpotRefs, l.Pieces[i].Wide, l.Pieces[i].Deep)
+		}))
+	}
+	for i := range l.Heaters {
+		want = or(want, s.fromThing(&n, l.Heaters[i].SpotRefs.Wall, s.v(l.Heaters[i].High), "heater."+keyOr(r.Heaters[i].Key, i), func() (geom.Polygon, bool) {
+			return s.rect(l.Heaters[i].SpotRefs, l.Heaters[i].Wide, l.Heaters[i].Deep)
+		}))
+	}
+	r2 := n.reading("things", "nothing else stands in the room")
+	if r2.Have >= 0 && want != "" {
+		r2.Ask, r2.Skip = want, ""
+	}
+	return r2
+}
+
+// or returns the first that says something.
+func or(a, b string) string {
+	if a != "" {
+		return a
+	}
+	return b
+}
+
+func (s *Scene) fromThing(n *nearestTo, wall int, high float64, what string, rect func() (geom.Polygon, bool)) (want string) {
+	p, ok := rect()
+	w := s.wallOf(wall)
+	if !ok || w == nil || math.IsNaN(high) {
+		return "where does " + what + " stand, and how wide, deep and high is it?"
+	}
+	a0, o0 := w.Along(p[0])
+	a1, o1 := w.Along(p[2])
+	s.nearBox(n, w.box(math.Min(a0, a1), math.Max(a0, a1), math.Min(o0, o1), math.Max(o0, o1), 0, high), what)
+	return ""
+}
+
+// underCeiling measures every solid against the ceiling and the beams over it.
+func (s *Scene) underCeiling() Reading {
+	n, want := farOff(), ""
+	for i := range s.Solids {
+		b := &s.Solids[i]
+		if b.Hi.Z+n.gap < s.Feet+s.tallest && !math.IsInf(n.gap, 1) && b.Part.Frame != furniture.OnWall {
+			continue // something higher has less over it, unless the ceiling slopes
+		}
+		p := patch(b.Box.Footprint())
+		o := s.ceilingOver(p)
+		s.beamsOver(p, &o)
+		if o.Ask != "" {
+			want = o.Ask
+			continue
+		}
+		n.take(o.Z-b.Hi.Z, b.Part.ID, o.What)
+	}
+	r := n.reading("ceiling", "")
+	if math.IsInf(n.gap, 1) || (n.gap >= 0 && want != "") {
+		return ask("ceiling", want, standRows...)
+	}
+	return r
+}
+
+// fromClimbables answers whether furniture that can be climbed stands beside the bed.
+func (s *Scene) fromClimbables() Reading {
+	r := Reading{At: "climbable", Rows: []string{"nz-climbable-furniture"}, Yes: true}
+	if r.Ask = s.askFurniture(); r.Ask != "" {
+		return r
+	}
+	foot := s.foot()
+	for i := range s.Job.Room.Pieces {
+		refs, what := &s.Survey.Layout.Pieces[i], "furniture."+keyOr(s.Job.Room.Pieces[i].Key, i)
+		p, ok := s.rect(refs.SpotRefs, refs.Wide, refs.Deep)
+		switch {
+		case !ok:
+			r.Ask = "where does " + what + " stand?"
+		case planGap(foot, p) >= yardstick.Figure(yardstick.BedBeside):
+		case s.Job.Room.Pieces[i].Climb == "":
+			r.Ask = "can " + what + " be climbed?"
+		case s.Job.Room.Pieces[i].Climb == "yes":
+			r.Yes, r.Edge, r.Parts = false, what+" stands beside the bed", []string{what}
+		}
+	}
+	return r
+}
+
+// campHeights holds heights over the floor against the rules of camps and worker housing, which are only shown.
+func (s *Scene) campHeights() []Reading {
+	return []Reading{
+		{At: "top-bunk", Have: s.Feet + s.Bed.Upper.Top, Rows: []string{"mi-camp-topmax"}},
+		{At: "under-bed", Have: s.Feet + s.Bed.Lower.Frame, Rows: []string{"or-camp-underbed", "md-camp-underbed"}},
+		{At: "under-mattress", Have: s.Feet + s.Bed.Lower.Top, Rows: []string{"wa-labor-underbed"}},
+	}
+}

@@ -1,0 +1,100 @@
+package fit
+
+import (
+	"math"
+
+	"bunkwright/room/geom"
+)
+
+var walkway = Question{
+	ID:       "walkway",
+	Sentence: "Is there a clear way from the bed to the door?",
+	Group:    Build,
+	Why:      "At night and in a fire the way out must be found without turning sideways.",
+	How: "The widest disc that can go along from before the lowest tread to the doorway line, the door shut and the drawers in, between walls, bed, " +
+		"ladder, heaters and furniture: exact between two things, found by halving to a ten-millionth of a millimetre where the doorway line decides.",
+	Depends: Standing | Doors | Heaters | Furniture,
+	Measure: func(s *Scene) Finding { return s.way() },
+}
+
+var (
+	walkRows    = []string{"own-walkway", "hud-circulation", "housing-circulation"}
+	footRows    = []string{"ud-foot"}
+	oneBedRows  = []string{"housing-twins", "camp-single", "camp-double"}
+	leastUseRow = []string{"hud-leastused"}
+)
+
+func (s *Scene) way() Finding {
+	if !s.Stands {
+		return Finding{Readings: []Reading{ask("way", s.Wants, walkRows...)}}
+	}
+	all, want := s.onFloor()
+	outlines := make([]geom.Polygon, len(all))
+	for i := range all {
+		outlines[i] = all[i].outline
+	}
+	best, door, wantDoor := s.widestWay(outlines)
+	r := Reading{At: "way", Rows: walkRows, Have: best.Width, Ask: or(want, wantDoor), Parts: []string{door}}
+	if best.I >= 0 {
+		r.Edge = "between " + all[best.I].what + " and " + all[best.J].what
+		r.Parts = append(r.Parts, all[best.I].what, all[best.J].what)
+	}
+	return s.traced(Finding{Readings: []Reading{
+		r, s.footOfBed(all),
+		{At: "one-bed", Rows: oneBedRows, Skip: "there is one bed"},
+		{At: "least-used-side", Rows: leastUseRow, Skip: "a twin bed may stand against the wall"},
+	}})
+}
+
+// widestWay returns the widest way to any door that leads out of the room.
+func (s *Scene) widestWay(outlines []geom.Polygon) (best geom.Narrow, door, want string) {
+	best.Width = -1
+	from := s.bedGate()
+	for i := range s.Job.Room.Doors {
+		rec, refs := &s.Job.Room.Doors[i], &s.Survey.Layout.Doors[i]
+		if rec.LeadsTo == "closet" || rec.LeadsTo == "bathroom" {
+			continue
+		}
+		w, lo, hi, ok := s.interval(refs.OnWallRefs, refs.Wide)
+		if !ok {
+			want = or(want, "where is "+keyed("door", rec.Key, i)+", and how wide?")
+			continue
+		}
+		in := s.Nearest(w, 0, walkHigh)
+		n := geom.WidestDisc(outlines, from, geom.Gate{A: w.Point(lo, in), B: w.Point(hi, in), Side: w.In})
+		if n.Width > best.Width {
+			best, door = n, keyed("door", rec.Key, i)
+		}
+	}
+	if best.Width >= 0 {
+		return best, door, ""
+	}
+	return geom.Narrow{I: -1, J: -1}, door, or(want, "where is the door of the room?")
+}
+
+// bedGate is the line that one leaves the bed over: before the lowest tread, or along the front where there is no ladder.
+func (s *Scene) bedGate() geom.Gate {
+	if s.Bed.Steps != nil {
+		b := s.beforeTread()
+		across := b.out.Left().Mul(b.half)
+		return geom.Gate{A: b.from.Sub(across), B: b.from.Add(across), Side: b.out}
+	}
+	lo, hi := s.Bed.Foot.Bounds()
+	at := func(x float64) geom.V2 { return s.ToRoom.Point(geom.V3{X: x, Y: lo.Y}).XY() }
+	return geom.Gate{A: at(lo.X), B: at(hi.X), Side: s.ToRoom.Dir(geom.V3{Y: -1}).XY()}
+}
+
+// footOfBed measures the free floor beyond the foot end, which is only shown.
+func (s *Scene) footOfBed(all []stander) Reading {
+	lo, hi := s.Bed.Foot.Bounds()
+	x, d := hi.X, geom.V3{X: 1}
+	if s.Bed.Lower.HeadAtRight {
+		x, d = lo.X, geom.V3{X: -1}
+	}
+	b := strip{from: s.ToRoom.Point(geom.V3{X: x, Y: (lo.Y + hi.Y) / 2}).XY(), out: s.ToRoom.Dir(d).XY(), half: (hi.Y - lo.Y) / 2}
+	depth, what := b.free(all)
+	if math.IsInf(depth, 1) {
+		depth = 0
+	}
+	return Reading{At: "foot", Rows: footRows, Have: depth, Parts: []string{what}}
+}
