@@ -111,11 +111,15 @@ func (s *Scene) drawersOpen() Finding {
 	return s.traced(f)
 }
 
+// kneeling is up to where a thing is in the way of somebody who kneels before a drawer or stands close to the bed, mm; a book ledge
+// hangs higher.
+const kneeling = 900
+
 // beforeDrawers returns what a pulled drawer may meet: everything on the floor but the bed itself and its drawers.
 func (s *Scene) beforeDrawers() (all []stander, want string) {
 	list, want := s.onFloor()
 	for _, x := range list {
-		if x.what != "bed" && !strings.Contains(x.what, "drawer") {
+		if x.what != "bed" && x.low < kneeling && !strings.Contains(x.what, "drawer") {
 			all = append(all, x)
 		}
 	}

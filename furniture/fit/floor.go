@@ -15,6 +15,7 @@ const walkHigh = 2032
 type stander struct {
 	what    string
 	outline geom.Polygon
+	low     float64 // how high over the floor it begins, mm
 }
 
 // bedPlan is what does not change while the bed stands somewhere else.
@@ -30,10 +31,10 @@ func (s *Scene) plan() *bedPlan {
 		return &s.bedPlan
 	}
 	p := bedPlan{of: s.Bed, out: make([]bool, len(s.Bed.Parts))}
-	p.standers = append(p.standers, stander{"bed", s.Bed.Foot})
+	p.standers = append(p.standers, stander{"bed", s.Bed.Foot, 0})
 	lo, hi := s.Bed.Foot.Bounds()
 	var names []string
-	points := map[string][]geom.V2{}
+	points, low := map[string][]geom.V2{}, map[string]float64{}
 	for i := range s.Bed.Parts {
 		part := &s.Bed.Parts[i]
 		l, h := part.Box.Bounds()
@@ -43,13 +44,15 @@ func (s *Scene) plan() *bedPlan {
 		}
 		if points[part.Assembly] == nil {
 			names = append(names, part.Assembly)
+			low[part.Assembly] = l.Z
 		}
+		low[part.Assembly] = math.Min(low[part.Assembly], l.Z)
 		for _, c := range part.Corners() {
 			points[part.Assembly] = append(points[part.Assembly], c.XY())
 		}
 	}
 	for _, n := range names {
-		p.standers = append(p.standers, stander{n, geom.Hull(points[n])})
+		p.standers = append(p.standers, stander{n, geom.Hull(points[n]), low[n]})
 	}
 	s.bedPlan = p
 	return &s.bedPlan
@@ -60,7 +63,7 @@ func (s *Scene) bedOnFloor() []stander {
 	plan := s.plan().standers
 	out := make([]stander, len(plan))
 	for i, p := range plan {
-		out[i] = stander{p.what, s.inRoom(p.outline)}
+		out[i] = stander{p.what, s.inRoom(p.outline), p.low}
 	}
 	return out
 }
@@ -84,7 +87,7 @@ func (s *Scene) wallsOnFloor() []stander {
 	for i := range s.Walls {
 		w := &s.Walls[i]
 		in := s.Nearest(w, 0, walkHigh)
-		out[i] = stander{wallKey(w), geom.Polygon{w.Point(0, in), w.Point(w.Len, in)}}
+		out[i] = stander{what: wallKey(w), outline: geom.Polygon{w.Point(0, in), w.Point(w.Len, in)}}
 	}
 	return out
 }
@@ -98,7 +101,7 @@ func (s *Scene) thingsOnFloor() (out []stander, ask string) {
 	ask = s.askFurniture()
 	add := func(what string, p geom.Polygon, ok bool) {
 		if ok {
-			out = append(out, stander{what, p})
+			out = append(out, stander{what: what, outline: p})
 		} else if ask == "" {
 			ask = "where does " + what + " stand, and how wide and how deep is it?"
 		}

@@ -84,7 +84,7 @@ func (s *Scene) floorRegisters() (out []stander, want string) {
 		}
 		what := keyed("register", rec.Key, i)
 		if p, ok := s.rect(refs.SpotRefs, refs.Wide, refs.Deep); ok {
-			out = append(out, stander{what, p})
+			out = append(out, stander{what: what, outline: p})
 		} else {
 			want = askAlong("the near edge of", what, rec.Wall, rec.From)
 		}

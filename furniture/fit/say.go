@@ -99,7 +99,12 @@ func (l Line) Against(unit length.Unit) string {
 	if r.Relation.Answer() || len(r.Need) == 0 {
 		return r.Quantity
 	}
-	num := func(x float64) string { return Amount(x, r.Unit, unit, length.Nearest) }
+	num := func(x float64) string {
+		if r.Unit == yardstick.MM { // as the source writes it: a limit of 0.22 in is not 1/4 in
+			return length.Exact(length.FromMM(x), unit)
+		}
+		return Amount(x, r.Unit, unit, length.Nearest)
+	}
 	switch {
 	case r.Relation == yardstick.AtLeast:
 		return "at least " + num(r.Need[0])

@@ -110,8 +110,8 @@ func (s *Scene) baseboard(w *Wall, b *Solid, n *nearestTo) (want string) {
 	gap := near - s.Nearest(w, b.Lo.Z, b.Hi.Z)
 	low := b.Lo.Z < w.BaseHigh || math.IsNaN(w.BaseHigh) && b.Lo.Z < 200
 	switch {
-	case !low || s.clearsNotch(w, b.Part):
-		return ""
+	case !low || s.clearsNotch(w, b.Part) || w == s.At && !s.Job.Place.Gap.Set:
+		return "" // the baseboard of its own wall holds the bed off where no gap is set
 	case math.IsNaN(w.BaseDeep + w.BaseHigh):
 		if gap < trimNear {
 			return "how high and how thick is the baseboard on wall " + w.Key + "?"

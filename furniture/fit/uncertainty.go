@@ -131,6 +131,9 @@ func measured(f Finding) bool {
 	return false
 }
 
+// nothing is the uncertainty below which a value counts as exact: spares are rounded to it, and what is less is rounding.
+const nothing = 1e-6
+
 func (s *Scene) spread(i int, r Reading, moves []slopes) uncertainty {
 	u := uncertainty{own: r.U}
 	var gradient []survey.Term
@@ -147,7 +150,9 @@ func (s *Scene) spread(i int, r Reading, moves []slopes) uncertainty {
 			sum += u.sources[k] * u.sources[k]
 		}
 	}
-	u.total = math.Sqrt(sum)
+	if u.total = math.Sqrt(sum); u.total < nothing {
+		return uncertainty{}
+	}
 	return u
 }
 
