@@ -33,7 +33,8 @@ type Scene struct {
 	Boxes   [2]geom.Box // mattresses in the room: lower, upper
 	hangs   bool        // some parts hang on the wall
 
-	tallest     float64 // height of the bed over its feet
+	tallest     float64    // height of the bed over its feet
+	blanks      []geom.Box // the boxes of the parts, turned so that axis 2 is up where they stand upright
 	bedPlan     bedPlan
 	facets      []Facet
 	ceilingKeys []string
@@ -71,6 +72,9 @@ func NewScene(j *job.Job) (*Scene, error) {
 	}
 	if bed, err := bunk.Build(j.Bed); err == nil {
 		s.Bed, s.tallest = &bed, tallestOf(&bed)
+		for _, p := range bed.Parts {
+			s.blanks = append(s.blanks, p.Solid())
+		}
 	} else {
 		s.BedErr = err
 	}

@@ -164,7 +164,7 @@ func (s *Scene) solids() {
 		if p.Frame == furniture.OnWall {
 			t, s.hangs = s.ToWall, true
 		}
-		b := t.Box(p.Box)
+		b := t.Box(s.blanks[i])
 		if p.Frame == furniture.OnWall { // against the face of the wall where it hangs
 			b.C = b.C.Add(s.At.In.Mul(s.Nearest(s.At, b.C.Z, b.C.Z)).At(0))
 		}
