@@ -1,0 +1,157 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"bunkwright/furniture/fit"
+	"bunkwright/furniture/job"
+	"bunkwright/furniture/job/jobfile"
+	"bunkwright/room/length"
+)
+
+// report prints the answers for people.
+type report struct {
+	s    *session
+	unit length.Unit
+	all  bool
+}
+
+// marks stand before an answer where there is no colour to tell verdicts apart.
+var marks = map[fit.Verdict]string{
+	fit.DoesNotFit: "x", fit.CannotTell: "?", fit.TooClose: "~", fit.Fits: "+", fit.NotApplicable: "-", fit.None: "-",
+}
+
+// colours are the usual colours of a terminal: red, blue, yellow, green, grey.
+var colours = map[fit.Verdict]string{
+	fit.DoesNotFit: "31", fit.CannotTell: "34", fit.TooClose: "33", fit.Fits: "32", fit.NotApplicable: "90", fit.None: "90",
+}
+
+func (r report) print(f *jobfile.File, s *fit.Scene, answers []fit.Answer) {
+	r.line("%s: measured against %s", f.Job.Name, strings.Join(f.Job.Places, ", "))
+	r.line("%s", tally(answers))
+	for _, p := range problems(f, s) {
+		r.line("\n%s:%d: %s: %s", f.Name, f.Line(p.Key), p.Key, p.Text)
+	}
+	if s.BedErr != nil {
+		r.line("\nthe bed cannot be built: %v", s.BedErr)
+	}
+	r.line("")
+	for _, a := range fit.ForPeople(answers) {
+		r.answer(a)
+	}
+	r.survey(s)
+	r.line("\n%s", wrapped(fit.Caution, 100, ""))
+}
+
+func (r report) line(format string, args ...any) { fmt.Fprintf(r.s.out, format+"\n", args...) }
+
+func (r report) paint(v fit.Verdict, text string) string {
+	if !r.s.colour {
+		return text
+	}
+	return "\x1b[" + colours[v] + "m" + text + "\x1b[0m"
+}
+
+func (r report) answer(a fit.Answer) {
+	r.line("%s %s", r.paint(a.Verdict, marks[a.Verdict]), a.Sentence)
+	r.line("    %s", r.paint(a.Verdict, wrapped(a.Say(r.unit), 96, "    ")))
+	if a.Accepted != "" {
+		r.line("    %s", wrapped("accepted: "+a.Accepted, 96, "    "))
+	}
+	for _, l := range a.Lines {
+		r.rule(a, l)
+	}
+	for _, n := range a.Notes {
+		r.line("    %s", wrapped(n, 96, "    "))
+	}
+	if a.Caution != "" && a.Verdict != fit.NotApplicable {
+		r.line("    %s", wrapped("caution: "+a.Caution, 96, "    "))
+	}
+}
+
+// rule prints a line of an answer: the one that decides always, advice that does not fit, all of them when asked for.
+func (r report) rule(a fit.Answer, l fit.Line) {
+	decides := a.Decides >= 0 && a.Lines[a.Decides].Row.ID == l.Row.ID && a.Lines[a.Decides].At == l.At
+	advice := l.Force.String() == "advice" && l.Verdict.Open()
+	if !r.all && !decides && !advice {
+		return
+	}
+	against := l.Against(r.unit)
+	if against != l.Row.Quantity {
+		against += ", " + l.Row.Quantity
+	}
+	text := fmt.Sprintf("%s: %s (%s: %s)", l.Force, against, l.Row.Source, l.Row.Basis)
+	if advice || r.all {
+		text += ": " + tell(l, r.unit)
+	}
+	r.line("    %s", wrapped(text, 96, "      "))
+}
+
+func tell(l fit.Line, unit length.Unit) string {
+	switch {
+	case l.Ask != "":
+		return l.Ask
+	case l.Verdict == fit.NotApplicable:
+		return "does not apply: " + l.Reason
+	case l.HasSpare:
+		return fit.SpareWords(l.Spare, l.Row.Unit, unit)
+	}
+	return strings.ToLower(l.Verdict.Words())
+}
+
+func (r report) survey(s *fit.Scene) {
+	for _, g := range s.Survey.Gaps {
+		r.line("gap: %s", g.Text)
+	}
+	for _, c := range s.Survey.Conflicts {
+		size := length.Format(length.FromMM(abs(c.Size)), length.Style{Unit: r.unit})
+		r.line("two readings of %s differ by %s: take it again", c.Key, size)
+	}
+}
+
+func abs(x float64) float64 {
+	if x < 0 {
+		return -x
+	}
+	return x
+}
+
+// tally counts the verdicts in one line.
+func tally(answers []fit.Answer) string {
+	var parts []string
+	count := map[fit.Verdict]int{}
+	for _, a := range answers {
+		count[a.Verdict]++
+	}
+	for _, w := range []struct {
+		v    fit.Verdict
+		text string
+	}{{fit.DoesNotFit, "do not fit"}, {fit.CannotTell, "cannot be told yet"}, {fit.TooClose, "too close to call"}, {fit.Fits, "fit"}} {
+		if n := count[w.v]; n > 0 {
+			parts = append(parts, fmt.Sprintf("%d %s", n, w.text))
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+// problems lists what can be read but cannot be.
+func problems(f *jobfile.File, s *fit.Scene) []job.Problem { return job.Problems(&f.Job, s.Survey) }
+
+// wrapped breaks a text into lines of at most n letters; further lines start with the indent.
+func wrapped(text string, n int, indent string) string {
+	var b strings.Builder
+	line := 0
+	for i, w := range strings.Fields(text) {
+		if i > 0 && line+1+len(w) > n {
+			b.WriteString("\n" + indent)
+			line = 0
+		} else if i > 0 {
+			b.WriteByte(' ')
+			line++
+		}
+		b.WriteString(w)
+		line += len(w)
+	}
+	return b.String()
+}

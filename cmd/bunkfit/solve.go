@@ -1,0 +1,95 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"os"
+
+	"bunkwright/room/survey"
+)
+
+var solveCommand = command{
+	name:    "solve",
+	args:    "NETWORK-FOLDER [--json]",
+	summary: "adjust a network of distances and angles (points.csv, observations.csv)",
+	example: "bunkfit solve room/survey/testdata/networks/n1_braced_square",
+}
+
+func init() { solveCommand.run = runSolve }
+
+// The JSON of solve, in the folder's own unit; angles in arc seconds.
+type (
+	jsonSolve struct {
+		Points       []jsonPoint       `json:"points"`
+		S0           float64           `json:"s0"`
+		F            int               `json:"f"`
+		Observations []jsonObservation `json:"observations"`
+	}
+	jsonPoint struct {
+		ID string  `json:"id"`
+		X  float64 `json:"x"`
+		Y  float64 `json:"y"`
+		SX float64 `json:"sx"`
+		SY float64 `json:"sy"`
+	}
+	jsonObservation struct {
+		ID         string   `json:"id"`
+		Residual   float64  `json:"residual"`
+		Redundancy float64  `json:"redundancy"`
+		W          *float64 `json:"w"`
+		Tau        *float64 `json:"tau"`
+	}
+)
+
+func runSolve(s *session, args []string) (int, error) {
+	f := s.flags(solveCommand)
+	asJSON := f.Bool("json", false, "print as JSON")
+	words, err := parse(f, args)
+	if err != nil {
+		return exitUsage, err
+	}
+	if len(words) != 1 {
+		return exitUsage, fmt.Errorf("solve wants one folder\nhint: %s", solveCommand.example)
+	}
+	network, err := survey.ReadNetwork(os.DirFS(words[0]))
+	if err != nil {
+		return exitUsage, fmt.Errorf("%s: %w", words[0], err)
+	}
+	adjusted, err := survey.Adjust(network)
+	if err != nil {
+		return exitUsage, fmt.Errorf("%s: %w", words[0], err)
+	}
+	if *asJSON {
+		return exitSettled, writeJSON(s.out, solveJSON(adjusted))
+	}
+	printSolved(s.out, adjusted)
+	return exitSettled, nil
+}
+
+func solveJSON(a survey.Adjusted) jsonSolve {
+	out := jsonSolve{S0: a.S0, F: a.F, Points: []jsonPoint{}, Observations: []jsonObservation{}}
+	for _, p := range a.Points {
+		out.Points = append(out.Points, jsonPoint{p.ID, p.X, p.Y, p.SX, p.SY})
+	}
+	for _, c := range a.Observations {
+		checked := c.Checked() && !math.IsInf(c.Tau, 0) && !math.IsNaN(c.Tau)
+		out.Observations = append(out.Observations, jsonObservation{c.Key, c.Residual, c.Redundancy, number(checked, c.W), number(checked, c.Tau)})
+	}
+	return out
+}
+
+func printSolved(w io.Writer, a survey.Adjusted) {
+	fmt.Fprintf(w, "%-12s %16s %16s %10s %10s\n", "point", "x", "y", "sx", "sy")
+	for _, p := range a.Points {
+		fmt.Fprintf(w, "%-12s %16.4f %16.4f %10.5f %10.5f\n", p.ID, p.X, p.Y, p.SX, p.SY)
+	}
+	fmt.Fprintf(w, "\ns0 %.5f, %d more than needed\n\n%-8s %12s %12s %10s %10s\n", a.S0, a.F, "reading", "residual", "redundancy", "w", "tau")
+	for _, c := range a.Observations {
+		if !c.Checked() {
+			fmt.Fprintf(w, "%-8s %12.6f %12.6f   not checked by the others\n", c.Key, c.Residual, c.Redundancy)
+			continue
+		}
+		fmt.Fprintf(w, "%-8s %12.6f %12.6f %10.4f %10.4f\n", c.Key, c.Residual, c.Redundancy, c.W, c.Tau)
+	}
+}

@@ -1,0 +1,48 @@
+#!/bin/sh
+# The one command that tells whether all is well. It installs what a fresh Debian or Ubuntu machine with Go lacks, then checks the
+# form of the code, builds it and runs every test. Run it from anywhere: sh cmd/test.sh
+set -eu
+cd "$(dirname "$0")/.."
+
+say() { printf '\n== %s\n' "$1"; }
+
+# need COMMAND PACKAGE WHY: installs a Debian package where its command is missing; does nothing where it is there.
+need() {
+	command -v "$1" >/dev/null 2>&1 && return
+	say "installing $2: $3"
+	root=""
+	[ "$(id -u)" -eq 0 ] || root="sudo"
+	$root apt-get update -qq
+	$root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$2"
+}
+
+if ! command -v go >/dev/null 2>&1; then
+	echo "go is missing: install Go 1.26 or newer, then run this again" >&2
+	exit 2
+fi
+need gcc gcc "the race detector needs a C compiler"
+[ -e /usr/include/stdio.h ] || need no-such-command libc6-dev "the race detector needs the C library's headers"
+
+say "form: gofmt"
+unformatted=$(gofmt -l cmd furniture render room samples)
+[ -z "$unformatted" ] || { echo "not in gofmt's form:"; echo "$unformatted"; exit 1; }
+
+# The window needs cgo and the toolkit's C code; everything else is plain Go and is checked without a C compiler.
+packages=$(CGO_ENABLED=0 go list ./... | grep -v '/cmd/bunkwright$')
+
+say "go vet"
+CGO_ENABLED=0 go vet $packages
+
+say "staticcheck"
+CGO_ENABLED=0 go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 $packages
+
+say "tests"
+CGO_ENABLED=0 go test $packages
+
+# Packages that start goroutines run once more under the race detector.
+racy=$(grep -lE '^\s*go (func|[a-z])' -r --include='*.go' cmd furniture render room samples | grep -v _test.go | xargs -r -n1 dirname | sort -u | sed 's|^|./|')
+if [ -n "$racy" ]; then
+	say "tests under the race detector: $racy"
+	CGO_ENABLED=1 go test -race $racy
+fi
+say "all is well"
