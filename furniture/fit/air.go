@@ -18,7 +18,7 @@ var air = Question{
 	How: "Share of each register or return that is covered: in the floor by what of the bed is lower than own-air-height over it, in the " +
 		"ceiling by what is nearer to it than that, in a wall by what is nearer than that to the wall, looked at square to it. Drawers are " +
 		"shut. A register that is clear of the bed by less than twice the uncertainty of its place is too close to call.",
-	Depends: Standing | Registers | Ceiling,
+	Depends: Standing | FarLean | Registers | Ceiling,
 	Measure: func(s *Scene) Finding { return s.air() },
 }
 

@@ -18,7 +18,7 @@ var smokeAlarm = Question{
 		"called supply or return counts as supply) and from a door to a kitchen or bathroom; how far below the ceiling a wall alarm sits. " +
 		"What of the bed or its shelves is straight below it, or straight before it on a wall, is told beside.",
 	Caution: "Test the alarm with the bed in place. Where it must hang is for local code and its own sheet.",
-	Depends: Outline | Lean | Alarms | Fans | Registers | Doors,
+	Depends: Outline | Lean | FarLean | Alarms | Fans | Registers | Doors,
 	Measure: func(s *Scene) Finding { return s.smokeAlarm() },
 }
 

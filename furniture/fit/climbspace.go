@@ -13,7 +13,7 @@ var climbSpace = Question{
 	Why:      "Who climbs falls; what stands below decides how.",
 	How:      "From the outer face of the climbing end to the nearest wall, heater or furniture. Carpet does not count as fall protection.",
 	Caution:  "The figures are those of playgrounds with padding under them; no floor of a bedroom is that. Clear the floor and stay near small children.",
-	Depends:  Standing | Heaters | Furniture,
+	Depends:  Standing | FarLean | Heaters | Furniture,
 	Measure:  func(s *Scene) Finding { return s.climbSpace() },
 }
 

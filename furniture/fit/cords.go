@@ -15,7 +15,7 @@ var windowCords = Question{
 		"the cord may hang anywhere over the width of its window and at any height. The reachable length of a cord is asked about where a " +
 		"mattress lies within own-bed-beside of the window or a sleeper reaches it.",
 	Caution: "Cordless is better than short. Look for chains, loops and inner cords too.",
-	Depends: Standing | Windows,
+	Depends: Standing | FarLean | Windows,
 	Measure: func(s *Scene) Finding { return s.windowCords() },
 }
 

@@ -115,6 +115,12 @@ func (s *Scene) against(g swing) stopped {
 	out := stopped{gap: math.Inf(1)}
 	for _, l := range g.leaves {
 		opens := l.Opens
+		if first := s.nearestPart(l.Pin); first >= 0 { // one near solid first: what is farther than it need not be turned against
+			b := &s.Solids[first]
+			if d := overhead(l.Gap(b.Box.Footprint()), b.Lo.Z-g.high); d >= 0 && d < out.gap {
+				out.gap, out.part = d, b.Part.ID
+			}
+		}
 		for i := range s.Solids {
 			b := &s.Solids[i]
 			if farther(l, b, out.gap) {
@@ -136,6 +142,20 @@ func (s *Scene) against(g swing) stopped {
 		}
 	}
 	return out
+}
+
+// nearestPart returns the solid whose bounds come nearest to a point in plan, -1 where there is none.
+func (s *Scene) nearestPart(p geom.V2) int {
+	best, least := -1, math.Inf(1)
+	for i := range s.Solids {
+		b := &s.Solids[i]
+		dx := math.Max(0, math.Max(b.Lo.X-p.X, p.X-b.Hi.X))
+		dy := math.Max(0, math.Max(b.Lo.Y-p.Y, p.Y-b.Hi.Y))
+		if d := dx*dx + dy*dy; d < least {
+			best, least = i, d
+		}
+	}
+	return best
 }
 
 // overhead adds how far a solid stays over the door's head to its distance in plan.

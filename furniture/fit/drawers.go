@@ -15,7 +15,7 @@ var drawersSlide = Question{
 	Why:      "The bed sinks into the carpet and the floor may rise before it: a drawer that clears on paper jams in the room.",
 	How: "Underside of what is over the drawer, from the post feet, less how far the posts sink, less the rise of the floor up to the end of the " +
 		"travel, less the box (on a hard floor the box on its casters; on carpet it slides on its base).",
-	Depends: Floor,
+	Depends: Floor | Rise,
 	Measure: func(s *Scene) Finding { return s.drawersSlide() },
 }
 
@@ -25,7 +25,7 @@ var drawersOpen = Question{
 	Group:    Build,
 	Why:      "A drawer that cannot be pulled out with somebody kneeling before it is a box for things that are never used.",
 	How:      "Free depth before the shut drawer over its width, less its travel; what it meets is named, and so is a door whose arc it enters.",
-	Depends:  Standing | Doors | Registers | Heaters | Furniture,
+	Depends:  Standing | FarLean | Doors | Registers | Heaters | Furniture,
 	Measure:  func(s *Scene) Finding { return s.drawersOpen() },
 }
 

@@ -18,7 +18,7 @@ var fanAndLights = Question{
 		"the bed's outline all round. Of several sleepers the one who reaches furthest counts. A recessed light whose height nobody read lies " +
 		"in the ceiling. What the lamp is made of is not asked: surface, pendant and wall lights stand beside the figure for enclosed lamps.",
 	Caution: "Do not swing things from the top bed. An electrician moves a fan or a light; a switch or a guard does not put it out of reach.",
-	Depends: Standing | Fans | Lights | Ceiling,
+	Depends: Standing | FarLean | Fans | Lights | Ceiling,
 	Measure: func(s *Scene) Finding { return s.fanAndLights() },
 }
 

@@ -19,7 +19,7 @@ var heat = Question{
 		"drawers all the way out: what overlaps it in plan and is higher is above it, what overlaps its length is before it, the rest is " +
 		"beside it. Bedding is the mattress; a blanket that hangs down is not counted. A clearance on the heater's own sheet wins.",
 	Caution: "The heater's own sheet and an electrician or heating engineer decide. Keep bedding tucked in, and never dry things on a heater.",
-	Depends: Standing | Heaters,
+	Depends: Standing | FarLean | Heaters,
 	Measure: func(s *Scene) Finding { return s.heat() },
 }
 

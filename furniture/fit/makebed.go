@@ -14,7 +14,7 @@ var makeTheBed = Question{
 	Why:      "A far edge that nobody reaches from the floor is made from the ladder, or not at all.",
 	How: "Level reach of a small woman at the height of the upper mattress (own-bed-maker, calc-bunk-reach) against the far edge of the mattress " +
 		"from the bed's open side; beside it the free floor to stand on.",
-	Depends: Standing | Heaters | Furniture,
+	Depends: Standing | FarLean | Heaters | Furniture,
 	Measure: func(s *Scene) Finding { return s.makeTheBed() },
 }
 

@@ -17,7 +17,7 @@ var power = Question{
 	How: "An outlet, switch or thermostat is hidden where a straight line out from its middle meets the bed, a mattress, a drawer or a " +
 		"shelf within own-walkway of the wall: with more than that before it somebody can walk up to it. The free depth before an outlet that " +
 		"stays in use is measured along that line. Distances along the walls are counted round corners, doors end a stretch.",
-	Depends: Standing | Outlets | Doors,
+	Depends: Standing | FarLean | Outlets | Doors,
 	Measure: func(s *Scene) Finding { return s.power() },
 }
 

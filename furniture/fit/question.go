@@ -6,10 +6,13 @@ type Facet uint32
 // The facets of a scene.
 const (
 	Outline Facet = 1 << iota // corners
-	Lean                      // lean and bow of walls
-	Trim                      // baseboards
-	Studs                     // stud places, stud faces, build-up
-	Floor                     // sink, rise
+	Lean                      // lean and bow of the walls that the bed stands against
+	Trim                      // their baseboards
+	FarLean                   // lean and bow of the other walls
+	FarTrim                   // their baseboards
+	Studs                     // stud places, stud faces, build-up of the wall that the bed stands at
+	Floor                     // cover and sink
+	Rise                      // rise and fall of the floor along the drawers' travel
 	Ceiling                   // faces and beams
 	Doors
 	Windows

@@ -79,7 +79,7 @@ func NewScene(j *job.Job) (*Scene, error) {
 		s.BedErr = err
 	}
 	for _, key := range solved.Keys {
-		s.facets = append(s.facets, facetOf(key))
+		s.facets = append(s.facets, s.facetOf(key))
 	}
 	for i, c := range j.Room.Ceilings {
 		s.ceilingKeys = append(s.ceilingKeys, "ceiling."+keyOr(c.Key, i))
@@ -133,7 +133,7 @@ func (s *Scene) moved(quantity int, d float64) *Scene {
 
 // settleAfter works out again what one quantity moves: things that stand in the room do not move walls or bed.
 func (s *Scene) settleAfter(quantity int) {
-	if s.facets[quantity]&Standing != 0 {
+	if s.facets[quantity]&(Standing|FarLean|FarTrim) != 0 {
 		s.settle()
 	}
 }
@@ -153,14 +153,18 @@ func (s *Scene) scale(quantity int) float64 {
 }
 
 // facetOf tells which part of the scene a quantity moves.
-func facetOf(key string) Facet {
+func (s *Scene) facetOf(key string) Facet {
 	table, rest, _ := strings.Cut(key, ".")
 	switch table {
 	case "corner":
 		return Outline
 	case "wall":
-		return wallFacet(rest)
+		wall, what, _ := strings.Cut(rest, ".")
+		return wallFacet(what, s.leansOn(wall))
 	case "floor":
+		if rest == "rise" || rest == "fall" {
+			return Rise
+		}
 		return Floor
 	case "ceiling", "beam":
 		return Ceiling
@@ -188,14 +192,37 @@ func facetOf(key string) Facet {
 	return 0
 }
 
-func wallFacet(rest string) Facet {
-	switch {
-	case strings.Contains(rest, ".lean"), strings.Contains(rest, ".bow"), strings.Contains(rest, ".plumb"):
-		return Lean
-	case strings.Contains(rest, ".baseboard"):
-		return Trim
+// leansOn tells whether the bed stands against a wall: its own, and the one at an end of it that the bed is pushed against.
+func (s *Scene) leansOn(wall string) bool {
+	own := s.Job.Place.Wall
+	if wall == own {
+		return true
 	}
-	return Studs
+	if s.Job.Place.Along > 0 || own == "" || wall == "" {
+		return false
+	}
+	at := s.Job.Place.From
+	if at == "" {
+		at = own[:1]
+	}
+	return strings.Contains(wall, at)
+}
+
+// wallFacet tells what a quantity of a wall moves; studs of a wall that nothing is fixed to move nothing.
+func wallFacet(what string, own bool) Facet {
+	near := func(own1, far Facet) Facet {
+		if own {
+			return own1
+		}
+		return far
+	}
+	switch {
+	case strings.HasPrefix(what, "lean"), strings.HasPrefix(what, "bow"), strings.HasPrefix(what, "plumb"):
+		return near(Lean, FarLean)
+	case strings.HasPrefix(what, "baseboard"):
+		return near(Trim, FarTrim)
+	}
+	return near(Studs, 0)
 }
 
 // v returns a quantity in mm, NaN where it is not known.

@@ -13,7 +13,7 @@ var seeThem = Question{
 	Group:    Comfort,
 	Why:      "Whoever looks in at night wants to see a face without walking round the bed.",
 	How: "Share of the top of the lower pillow (own-pillow) that straight lines reach from the eyes of a short and of a tall parent (own-parent-stand) " +
-		"in the middle of the doorway, past slats, ladder, rails, shelves, furniture and walls: six by four points. It is advice and carries no plus-or-minus.",
+		"in the middle of the doorway, past slats, ladder, rails, shelves, furniture and walls: four by three points. It is advice and carries no plus-or-minus.",
 	Measure: func(s *Scene) Finding { return s.seeThem() },
 }
 
@@ -21,8 +21,8 @@ var seeRows = []string{"own-see"}
 
 // How many points of the pillow are looked at, along and across.
 const (
-	pillowLong = 6
-	pillowWide = 4
+	pillowLong = 4
+	pillowWide = 3
 )
 
 func (s *Scene) seeThem() Finding {

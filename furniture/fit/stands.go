@@ -16,7 +16,7 @@ var stands = Question{
 	How: "Least distance of any part from walls (their lean and bow), baseboards, casings, heaters, furniture that stays, beams and ceiling; " +
 		"where they overlap, minus the depth. The wall that the bed is pressed to is counted from its nearest point, so it never clashes by itself; " +
 		"a baseboard holds the bed off unless the posts are notched round it.",
-	Depends: Standing | Ceiling | Doors | Windows | Heaters | Furniture,
+	Depends: Standing | FarLean | FarTrim | Ceiling | Doors | Windows | Heaters | Furniture,
 	Measure: func(s *Scene) Finding { return s.standsThere() },
 }
 
@@ -57,10 +57,11 @@ func (s *Scene) fromWalls() Reading {
 	n := farOff()
 	for k := range s.Walls {
 		w := &s.Walls[k]
+		most := s.Nearest(w, s.Feet, s.highest())
 		for i := range s.Solids {
 			b := &s.Solids[i]
 			lo, hi, near, _ := w.level(&b.Box)
-			if b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
+			if near-most >= n.gap || b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
 				continue
 			}
 			n.take(near-s.Nearest(w, b.Lo.Z, b.Hi.Z), b.Part.ID, wallKey(w))
@@ -69,11 +70,23 @@ func (s *Scene) fromWalls() Reading {
 	return n.reading("walls", "")
 }
 
+// highest returns the height of the highest solid.
+func (s *Scene) highest() float64 {
+	top := math.Inf(-1)
+	for i := range s.Solids {
+		top = math.Max(top, s.Solids[i].Hi.Z)
+	}
+	return top
+}
+
 // beyond tells whether a solid lies on the far side of a wall but inside the room all the same: in another arm of it.
 func (s *Scene) beyond(w *Wall, b *Solid) bool {
 	_, out := w.Along(b.Box.C.XY())
 	return out < 0 && s.Outline.Contains(b.Box.C.XY())
 }
+
+// lowTrim is over any baseboard, mm.
+const lowTrim = 600
 
 // trimNear is how near a low part must come to a wall for an unread baseboard to matter, mm.
 const trimNear = 40
@@ -85,7 +98,7 @@ func (s *Scene) fromTrim() Reading {
 		w := &s.Walls[k]
 		for i := range s.Solids {
 			b := &s.Solids[i]
-			if s.beyond(w, b) {
+			if b.Lo.Z >= lowTrim || s.beyond(w, b) {
 				continue
 			}
 			if ask := s.baseboard(w, b, &n); ask != "" {
@@ -107,10 +120,13 @@ func (s *Scene) baseboard(w *Wall, b *Solid, n *nearestTo) (want string) {
 	if hi < 0 || lo > w.Len {
 		return ""
 	}
-	gap := near - s.Nearest(w, b.Lo.Z, b.Hi.Z)
 	low := b.Lo.Z < w.BaseHigh || math.IsNaN(w.BaseHigh) && b.Lo.Z < 200
+	if !low {
+		return ""
+	}
+	gap := near - s.Nearest(w, b.Lo.Z, b.Hi.Z)
 	switch {
-	case !low || s.clearsNotch(w, b.Part) || w == s.At && !s.Job.Place.Gap.Set:
+	case s.clearsNotch(w, b.Part) || w == s.At && !s.Job.Place.Gap.Set:
 		return "" // the baseboard of its own wall holds the bed off where no gap is set
 	case math.IsNaN(w.BaseDeep + w.BaseHigh):
 		if gap < trimNear {
@@ -219,28 +235,34 @@ func (s *Scene) fromThing(n *nearestTo, wall int, high float64, what string, rec
 	return ""
 }
 
-// underCeiling measures every solid against the ceiling and the beams over it.
+// underCeiling measures every solid against the ceiling and the beams over it. Nothing lies lower than the lowest point over the whole
+// bed, so most solids need not be looked at.
 func (s *Scene) underCeiling() Reading {
 	n, want := farOff(), ""
-	for i := range s.Solids {
+	all := s.lowestOver(patch(s.foot()))
+	for i := len(s.Solids) - 1; i >= 0; i-- { // what hangs on the wall comes last and is highest
 		b := &s.Solids[i]
-		if b.Hi.Z+n.gap < s.Feet+s.tallest && !math.IsInf(n.gap, 1) && b.Part.Frame != furniture.OnWall {
-			continue // something higher has less over it, unless the ceiling slopes
+		if all.Ask == "" && b.Part.Frame != furniture.OnWall && all.Z-b.Hi.Z >= n.gap {
+			continue
 		}
-		p := patch(b.Box.Footprint())
-		o := s.ceilingOver(p)
-		s.beamsOver(p, &o)
+		o := s.lowestOver(patch(b.Box.Footprint()))
 		if o.Ask != "" {
 			want = o.Ask
 			continue
 		}
 		n.take(o.Z-b.Hi.Z, b.Part.ID, o.What)
 	}
-	r := n.reading("ceiling", "")
 	if math.IsInf(n.gap, 1) || (n.gap >= 0 && want != "") {
 		return ask("ceiling", want, standRows...)
 	}
-	return r
+	return n.reading("ceiling", "")
+}
+
+// lowestOver returns the lowest of ceiling and beams over a patch.
+func (s *Scene) lowestOver(p Patch) Overhead {
+	o := s.ceilingOver(p)
+	s.beamsOver(p, &o)
+	return o
 }
 
 // fromClimbables answers whether furniture that can be climbed stands beside the bed.

@@ -13,7 +13,7 @@ var walkway = Question{
 	Why:      "At night and in a fire the way out must be found without turning sideways.",
 	How: "The widest disc that can go along from before the lowest tread to the doorway line, the door shut and the drawers in, between walls, bed, " +
 		"ladder, heaters and furniture: exact between two things, found by halving to a ten-millionth of a millimetre where the doorway line decides.",
-	Depends: Standing | Doors | Heaters | Furniture,
+	Depends: Standing | FarLean | Doors | Heaters | Furniture,
 	Measure: func(s *Scene) Finding { return s.way() },
 }
 

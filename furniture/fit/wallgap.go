@@ -15,7 +15,7 @@ var wallGap = Question{
 	How: "From the outer top edge of each top barrier, ends too, to every wall it faces, to slopes, ceiling and shelves beside it: the shortest straight " +
 		"line, square to walls and slopes; along a wall the widest place counts. And from the mattress to the rail on the wall side.",
 	Caution: "Measure the gap again once the bed stands, all along the wall.",
-	Depends: Standing | Ceiling,
+	Depends: Standing | FarLean | Ceiling,
 	Measure: func(s *Scene) Finding { return s.wallGaps() },
 }
 

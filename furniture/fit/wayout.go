@@ -17,7 +17,7 @@ var wayOut = Question{
 		"What is left is its largest free rectangle: area, width, height, and its lower edge as the sill. Of several windows the best counts. " +
 		"A clear opening that nobody placed is taken in the middle of its window.",
 	Caution: "Open the window on the day, measure the clear opening and climb through it; local code and the landlord decide what counts as a way out.",
-	Depends: Standing | Windows | Furniture,
+	Depends: Standing | FarLean | Windows | Furniture,
 	Measure: func(s *Scene) Finding { return s.wayOut() },
 }
 
