@@ -1,7 +1,7 @@
 package room
 
 // Corner returns what is known of a corner; a corner without a row of its own is a square one.
-func (r Room) Corner(letter string) Corner {
+func (r *Room) Corner(letter string) Corner {
 	for _, c := range r.Corners {
 		if c.Key == letter {
 			return c
@@ -19,7 +19,7 @@ func (c Corner) Angle() float64 {
 }
 
 // Wall returns a wall by its key, such as "AB".
-func (r Room) Wall(key string) (Wall, bool) {
+func (r *Room) Wall(key string) (Wall, bool) {
 	for _, w := range r.Walls {
 		if w.Key == key {
 			return w, true
@@ -36,7 +36,7 @@ const (
 )
 
 // ReadAt returns the heights over the floor, in mm, at which the lengths of walls were read.
-func (r Room) ReadAt() (low, middle, high float64) {
+func (r *Room) ReadAt() (low, middle, high float64) {
 	pick := func(chosen, otherwise float64) float64 {
 		if chosen > 0 {
 			return chosen

@@ -37,7 +37,7 @@ type Room struct {
 var AbsentWords = []string{"window", "fan", "light", "heater", "register", "outlet", "switch", "alarm", "thermostat", "hatch", "cord", "furniture", "beam", "closet"}
 
 // Lacks tells whether the room was said to have none of a thing.
-func (r Room) Lacks(thing string) bool {
+func (r *Room) Lacks(thing string) bool {
 	for _, a := range r.Absent {
 		if a == thing {
 			return true

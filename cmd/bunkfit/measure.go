@@ -83,8 +83,8 @@ func withHints(err error) error {
 	case errors.As(err, &unknown):
 		text += "\n" + hint(nearest(unknown.ID, unknown.Among))
 	case errors.As(err, &bad):
-		if len(bad.Among) > 0 {
-			text += "\n" + hint(nearest(bad.Key, bad.Among))
+		if bad.Word != "" {
+			text += "\n" + hint(nearest(bad.Word, bad.Among))
 		}
 		if bad.ID != "" && len(bad.Example) > 0 {
 			text += "\nfor example\n  " + commandLine(bad.ID, bad.Example)
@@ -153,20 +153,28 @@ func measuredWords(r worked.Result) string {
 	if r.Value == nil {
 		return strings.TrimSpace(r.Outcome + " " + r.Unit)
 	}
-	value := strings.TrimSpace(decimal(*r.Value) + " " + r.Unit)
+	value := withUnit(*r.Value, r.Unit)
 	switch {
 	case r.Spare == nil:
 		return value
 	case *r.Spare < 0:
-		return fmt.Sprintf("%s at %s, %s short", r.Outcome, value, decimal(-*r.Spare)+spareUnit(r))
+		return fmt.Sprintf("%s at %s, %s short", r.Outcome, value, withUnit(-*r.Spare, spareUnit(r)))
 	}
-	return fmt.Sprintf("%s at %s, %s to spare", r.Outcome, value, decimal(*r.Spare)+spareUnit(r))
+	return fmt.Sprintf("%s at %s, %s to spare", r.Outcome, value, withUnit(*r.Spare, spareUnit(r)))
+}
+
+// withUnit prints a number with its unit; a count has none.
+func withUnit(x float64, unit string) string {
+	if unit == string(yardstick.Count) {
+		unit = ""
+	}
+	return strings.TrimSpace(decimal(x) + " " + unit)
 }
 
 // spareUnit is mm for lengths, whatever they were given in.
 func spareUnit(r worked.Result) string {
 	if row, ok := yardstick.Find(r.ID); ok {
-		return " " + string(row.Unit)
+		return string(row.Unit)
 	}
 	return ""
 }

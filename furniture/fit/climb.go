@@ -17,6 +17,7 @@ var climbSteps = Question{
 	Why:      "Footholds too far apart are jumped for; footholds too high up lead over the rail.",
 	How:      "Height from one foothold to the next, the highest foothold over the floor, what is gripped, and the next plane behind the slats.",
 	Caution:  "The heights are those of play equipment that stands over padding. Carpet is no fall protection.",
+	Depends:  Floor,
 	Measure:  func(s *Scene) Finding { return s.climbSteps() },
 }
 

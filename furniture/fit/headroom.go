@@ -69,21 +69,21 @@ func (s *Scene) sitUp(b bed) Finding {
 		return Finding{Readings: []Reading{ask(b.at()+".pillow", "who sleeps in the "+b.word()+" bed?", rows...)}}
 	}
 	var f Finding
-	free := math.Inf(1)
+	free, air := math.Inf(1), math.Inf(1) // over the mattress, over the head
 	for _, q := range who {
 		for _, spot := range s.seats(b, q) {
 			r := spot.reading(q, b, s, rows)
 			f.Readings = append(f.Readings, r)
 			if r.Ask == "" {
-				free = math.Min(free, r.Have+q.seated)
+				free, air = math.Min(free, r.Have+q.seated), math.Min(air, r.Have)
 			}
 		}
 	}
 	if !math.IsInf(free, 1) {
-		f.Readings = append(f.Readings, s.campReadings(b, free)...)
+		f.Readings = append(f.Readings, s.campReadings(b, free, air >= 0)...)
 		f.Figures = append(outgrown(free, youngestGrower(who)), Figure{"headroom", free, "mm"})
 	}
-	f.band = func(a *Answer) { a.Band = posture(a, who, free) }
+	f.band = func(a *Answer) { a.Band = posture(a) }
 	return f
 }
 
@@ -99,13 +99,12 @@ func youngestGrower(who []sitter) people.Sex {
 }
 
 // posture calls how the sitter who decides sits: freely only where 50 mm of air are beyond doubt.
-func posture(a *Answer, who []sitter, free float64) string {
+func posture(a *Answer) string {
 	if !a.HasSpare {
 		return ""
 	}
 	clear, slump := yardstick.Figure(yardstick.SeatClearance), yardstick.Figure(yardstick.Slump)
-	seated := free - a.Spare
-	band := string(people.PostureBand(free, seated, clear, slump))
+	band := string(people.PostureBand(a.Spare, 0, clear, slump)) // the air over the head, as over a head at height 0
 	if band == string(people.SitsFreely) && a.Spare-clear < a.PlusMinus {
 		band = string(people.ErectTight)
 	}
@@ -201,13 +200,13 @@ func (s *Scene) overHead(b bed, x, y float64) Overhead {
 }
 
 // campReadings holds the free height against the rules of camps, ships and worker housing, which are only shown.
-func (s *Scene) campReadings(b bed, free float64) []Reading {
+func (s *Scene) campReadings(b bed, free float64, sits bool) []Reading {
 	if b == upperBed {
 		return []Reading{
 			{At: "top.free", Have: free, Rows: []string{"ny-camp", "md-camp-upper", "mi-camp-upper", "wi-camp-upper", "or-camp-upper",
 				"oh-resident-camp-upper", "oh-labor-upper", "fl-labor-upper"}},
 			{At: "top.loft", Have: free + s.Bed.Upper.MattressTop - s.Bed.Upper.Top, Rows: []string{"irc-loft"}},
-			{At: "top.resident", Yes: free > 0, Rows: []string{"pa-resident"}},
+			{At: "top.resident", Yes: sits, Rows: []string{"pa-resident"}},
 		}
 	}
 	return []Reading{

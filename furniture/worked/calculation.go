@@ -32,10 +32,10 @@ var calculations = calculationsByID([]calculation{
 	{id: "calc-berth-bottom", ways: lengthsOf(overBerth)},
 	{id: "calc-max-mattress-us", ways: thickest("us-rail-over-mattress")},
 	{id: "calc-max-mattress-eu", ways: thickest("eu-rail-over-mattress")},
-	{id: "calc-impact-area", ways: []sum{lengthOf(one(fitImpactArea, "fall_height")), lengthOf(one(hangArea, "top_grip"))}},
-	{id: "calc-hang-fall", ways: []sum{lengthOf(one(fitHangFall, "top_grip"))}},
+	{id: "calc-impact-area", ways: []sum{lengthOf(one(fit.ImpactArea, "fall_height")), lengthOf(one(hangArea, "top_grip"))}},
+	{id: "calc-hang-fall", ways: []sum{lengthOf(one(fit.HangFall, "top_grip"))}},
 	{id: "calc-fan-distance", ways: []sum{lengthOf(fanDistance)}},
-	{id: "calc-slope-distance", ways: []sum{lengthOf(four(fitSlopeDistance, "knee_wall", "rail_from_wall", "slope", "rail_top"))}},
+	{id: "calc-slope-distance", ways: []sum{lengthOf(four(fit.SlopeDistance, "knee_wall", "rail_from_wall", "slope", "rail_top"))}},
 	{id: "calc-sitting-height", ways: []sum{{[]string{"sex", "age", "stat"}, nil, asInputs, sittingHeight}}},
 	{id: "calc-child-bin", ways: []sum{{[]string{"measure", "sex", "age", "stat"}, nil, "", childSize}}},
 	{id: "calc-adult-size", ways: []sum{{[]string{"measure", "sex", "stat"}, nil, "", adultSize}}},
@@ -80,7 +80,7 @@ func thickest(id string) []sum {
 }
 
 // hangArea is the clear floor that a hanging child needs.
-func hangArea(grip float64) float64 { return fitImpactArea(fitHangFall(grip)) }
+func hangArea(grip float64) float64 { return fit.ImpactArea(fit.HangFall(grip)) }
 
 func (c calculation) example() []string {
 	if len(c.shown) > 0 {

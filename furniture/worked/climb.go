@@ -25,7 +25,7 @@ var climbMeasures = []measured{
 
 	{rows: "play-climb-attached play-climb-attached-young", ways: []way{each("foothold")}},
 	{rows: "play-climb-free", ways: []way{each("climber_top", "top_grip", "foothold")}},
-	{rows: "eu-fall-surface-scope eu-fall-max", ways: []way{each("fall_height"), one(fitHangFall, "top_grip")}},
+	{rows: "eu-fall-surface-scope eu-fall-max", ways: []way{each("fall_height"), one(fit.HangFall, "top_grip")}},
 	{rows: "eu-impact-area", ways: []way{each("clear_floor", "gap")}, settled: higherFall},
 	{rows: "play-use-zone", ways: []way{each("clear_floor", "gap")}},
 	{rows: "eu-wall-hold-insert", ways: []way{each("movement")}},
@@ -53,7 +53,7 @@ func shareOfSpan(deflection, span float64) float64 { return 100 * deflection / s
 // higherFall knows that the row holds only for falls whose clear floor it gives; for higher ones there is a calculation.
 func higherFall(g *given) (yardstick.Outcome, string) {
 	row, _ := yardstick.Find("eu-impact-area")
-	if g.has("fall_height") && fitImpactArea(g.v("fall_height")) > row.Need[0] {
+	if g.has("fall_height") && fit.ImpactArea(g.v("fall_height")) > row.Need[0] {
 		return yardstick.NotApplies, "the fall is higher: calc-impact-area gives the clear floor"
 	}
 	return yardstick.NotJudged, ""

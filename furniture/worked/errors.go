@@ -21,7 +21,8 @@ type InputError struct {
 	Key     string // empty where it is not about one key
 	Problem string
 	Want    string   // what would be right; may be empty
-	Among   []string // the keys, quantities or words that are known, where this one is not
+	Word    string   // a key or quantity that is not known
+	Among   []string // those that are
 	Example []string // words that work for this id
 	Err     error    // what a table or formula refused, if that is the problem
 }

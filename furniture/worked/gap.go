@@ -1,6 +1,9 @@
 package worked
 
 import (
+	"math"
+	"slices"
+
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/yardstick"
 )
@@ -9,19 +12,18 @@ var gapMeasures = []measured{
 	{rows: "us-rail-full-length-gap", ways: []way{each("gap", "gaps")}},
 	{rows: "us-rail-short-end-gap", ways: []way{each("access", "head_gap", "ladder_end_gap", "gap", "gaps")}},
 	{rows: "eu-access-opening", ways: []way{widest("access", "ladder_end_gap", "gap", "gaps")}},
-	{rows: "au-gap-rollout", ways: append([]way{each("access", "head_gap", "ladder_end_gap")}, clearSides...)},
+	{rows: "au-gap-rollout", ways: slices.Concat([]way{ladderEnds}, clearSides)},
 
 	{rows: "us-rail-opening us-upper-end-opening eu-small-gap eu-rail-base-gap uk-1987-other-gap or-camp-rail-gap wi-camp-rail-gap",
 		ways: clearSides},
-	{rows: "au-gap-head au-gap-limb", ways: append(clearSides[:len(clearSides):len(clearSides)], bareOpening, ladderEnds)},
-	{rows: "us-lower-end-opening", ways: append(clearSides[:len(clearSides):len(clearSides)], bareOpening), settled: needsLowerBunk},
-	{rows: "us-lower-end-opening-made-up",
-		ways: append(madeUp, clearSides...), settled: needsLowerBunk},
-	{rows: "play-head-band play-large-opening", ways: append(clearSides[:len(clearSides):len(clearSides)], bareOpening)},
+	{rows: "au-gap-head au-gap-limb", ways: slices.Concat(clearSides, []way{bareOpening, ladderEnds})},
+	{rows: "us-lower-end-opening", ways: slices.Concat(clearSides, []way{bareOpening}), settled: needsLowerBunk},
+	{rows: "us-lower-end-opening-made-up", ways: slices.Concat(madeUp, clearSides), settled: needsLowerBunk},
+	{rows: "play-head-band play-large-opening", ways: slices.Concat(clearSides, []way{bareOpening})},
 	{rows: "play-corner-angle", ways: []way{each("corner_angle")}},
 	{rows: "eu-head-gap-scope au-gap-scope-height", ways: []way{each("opening_from_floor")}},
 
-	{rows: "eu-adjoining-gap", ways: append([]way{each("gap", "gaps")}, neighbours...), settled: adjoins},
+	{rows: "eu-adjoining-gap", ways: slices.Concat([]way{each("gap", "gaps")}, neighbours), settled: adjoins},
 	{rows: "qld-wall-gap", ways: []way{each("gap", "gaps", "bed_to_wall")}, settled: toWall},
 }
 
@@ -44,20 +46,22 @@ var (
 
 // neighbours are the ways to the gap between a rail and what is beside or over it.
 var neighbours = []way{
-	four(fitSlopeDistance, "knee_wall", "rail_from_wall", "slope", "rail_top"),
+	four(fit.SlopeDistance, "knee_wall", "rail_from_wall", "slope", "rail_top"),
 	two(fit.Headroom, "ceiling", "rail_top").unless("slope", "knee_wall"),
-	each("rail_from_wall").unless("slope", "knee_wall", "ceiling"),
+	{needs: []string{"to", "rail_from_wall"}, of: straightToWall},
+}
+
+// straightToWall takes the level distance, which is the shortest line to a wall only: to a slope or a ceiling it gives no number.
+func straightToWall(g *given) []float64 {
+	if !g.said("to", "wall") {
+		return []float64{math.NaN()}
+	}
+	return []float64{g.v("rail_from_wall")}
 }
 
 // widest takes the greatest of what is given.
 func widest(names ...string) way {
-	return way{any: names, of: func(g *given) []float64 {
-		most := g.all(names)[0]
-		for _, x := range g.all(names) {
-			most = max(most, x)
-		}
-		return []float64{most}
-	}}
+	return way{any: names, of: func(g *given) []float64 { return []float64{slices.Max(g.all(names))} }}
 }
 
 func needsLowerBunk(g *given) (yardstick.Outcome, string) {

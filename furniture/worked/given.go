@@ -40,7 +40,7 @@ func (v vocabulary) unknown(i Input) error {
 	if k, ok := v.find(stem); ok && split && unitsOf(k.dim) != "" {
 		return &InputError{Key: i.Key, Problem: fmt.Sprintf("%s is no unit of %s", u.name, k.name), Want: "the key to end in one of " + unitsOf(k.dim)}
 	}
-	return &InputError{Key: i.Key, Problem: "is no key that is known here", Among: v.names()}
+	return &InputError{Key: i.Key, Problem: "is no key that is known here", Word: i.Key, Among: v.names()}
 }
 
 func (g *given) take(k key, u unit, i Input) error {

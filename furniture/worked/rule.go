@@ -2,6 +2,7 @@ package worked
 
 import (
 	"fmt"
+	"slices"
 
 	"bunkwright/furniture/yardstick"
 )
@@ -35,13 +36,11 @@ func (r rule) keys() vocabulary { return join([]key{r.direct()}, ruleKeys) }
 
 // all adds to the ways of the row that of its value itself.
 func (r rule) all() measured {
-	m := r.measured
-	direct := each(r.direct().name)
+	m, direct := r.measured, each(r.direct().name)
 	if r.row.Relation.Answer() {
 		direct = yes(func(g *given) bool { return g.said("answer", "yes") }, "answer")
 	}
-	m.ways = append([]way{}, m.ways...)
-	m.ways = append(m.ways, direct)
+	m.ways = append(slices.Clone(m.ways), direct)
 	return m
 }
 

@@ -69,7 +69,7 @@ func (t topic) choose(name string) (asked, error) {
 	if name != "" {
 		problem = name + " is none of this topic"
 	}
-	return asked{}, &InputError{Key: "quantity", Problem: problem, Want: "one of " + strings.Join(names, ", "), Among: names}
+	return asked{}, &InputError{Key: "quantity", Problem: problem, Want: "one of " + strings.Join(names, ", "), Word: name, Among: names}
 }
 
 func (t topic) needs(a asked) []string {

@@ -35,10 +35,10 @@ var viewTopics = []topic{
 			maybe(key{name: "angle", dim: angles, sample: "30 deg", means: "line of sight off square, across the slats", bare: "deg"})},
 		quantities: []asked{
 			{name: "visible", needs: []string{"face", "thickness", "gap", "angle"}, of: func(g *given) (any, error) {
-				return viewShare(g.v("face"), g.v("thickness"), g.v("gap"), g.v("angle")), nil
+				return fit.BoardsLetThrough(g.v("face"), g.v("thickness"), g.v("gap"), g.v("angle")), nil
 			}},
 			{name: "cutoff_deg", unit: "deg", needs: []string{"thickness", "gap"}, of: func(g *given) (any, error) {
-				return viewCutoff(g.v("thickness"), g.v("gap")), nil
+				return fit.BoardsCutoff(g.v("thickness"), g.v("gap")), nil
 			}},
 		},
 	},
@@ -55,7 +55,7 @@ var viewTopics = []topic{
 		keys: vocabulary{plain("load_lb", "60", "load on the wheels, lb"), {name: "wheel_diameter", dim: lengths, sample: "51 mm", means: "diameter of a wheel"},
 			word("floor", "industrial carpet", "concrete, tile, asphalt or industrial carpet")},
 		quantities: []asked{{name: "force", unit: "lb", of: func(g *given) (any, error) {
-			return rollingForce(g.texts["floor"], g.v("load_lb"), g.v("wheel_diameter"))
+			return fit.RollingForce(g.texts["floor"], g.v("load_lb"), g.v("wheel_diameter"))
 		}}},
 	},
 }
@@ -76,5 +76,5 @@ func blind(g *given) (any, error) {
 	default:
 		return nil, &InputError{Key: "face", Problem: g.texts["face"], Want: "front or back"}
 	}
-	return viewThrough(g.v("s"), g.v("h"), g.v("slat"), profile), nil
+	return fit.SlatsLetThrough(g.v("s"), g.v("h"), g.v("slat"), profile), nil
 }

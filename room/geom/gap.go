@@ -16,12 +16,52 @@ func BoxGap(a, b Box) float64 {
 
 // prismGap takes upright boxes apart into plan and height, which do not depend on each other.
 func prismGap(a, b Box) float64 {
-	z := math.Max(a.Bottom()-b.Top(), b.Bottom()-a.Top())
-	plan := Gap(a.Footprint(), b.Footprint())
+	z := math.Abs(a.C.Z-b.C.Z) - a.Half.Z - b.Half.Z
+	plan := rectanglesGap(&a, &b)
 	if z <= 0 || plan <= 0 {
 		return math.Max(z, plan)
 	}
 	return math.Hypot(z, plan)
+}
+
+// rectanglesGap is the gap of two upright boxes in plan. Rectangles that do not overlap come nearest at a corner of one of them.
+func rectanglesGap(a, b *Box) float64 {
+	d := V2{b.C.X - a.C.X, b.C.Y - a.C.Y}
+	apart := math.Max(spreadApart(a, b, d), spreadApart(b, a, d))
+	if apart <= 0 {
+		return apart
+	}
+	return math.Sqrt(math.Min(cornersToRectangle(a, b), cornersToRectangle(b, a)))
+}
+
+// spreadApart returns how far the two boxes are apart along the level axes of a: negative where they overlap on both.
+func spreadApart(a, b *Box, d V2) float64 {
+	most := math.Inf(-1)
+	for k := 0; k < 2; k++ {
+		n := a.Ax[k]
+		reach := a.Half.Axis(k) + b.Half.X*math.Abs(b.Ax[0].X*n.X+b.Ax[0].Y*n.Y) + b.Half.Y*math.Abs(b.Ax[1].X*n.X+b.Ax[1].Y*n.Y)
+		most = math.Max(most, math.Abs(d.X*n.X+d.Y*n.Y)-reach)
+	}
+	return most
+}
+
+// cornersToRectangle returns the square of the least distance in plan from the corners of a to b.
+func cornersToRectangle(a, b *Box) float64 {
+	least := math.Inf(1)
+	for i := 0; i < 4; i++ {
+		x, y := a.Half.X, a.Half.Y
+		if i&1 == 0 {
+			x = -x
+		}
+		if i&2 == 0 {
+			y = -y
+		}
+		p := V2{a.C.X + a.Ax[0].X*x + a.Ax[1].X*y - b.C.X, a.C.Y + a.Ax[0].Y*x + a.Ax[1].Y*y - b.C.Y}
+		u := math.Max(0, math.Abs(p.X*b.Ax[0].X+p.Y*b.Ax[0].Y)-b.Half.X)
+		v := math.Max(0, math.Abs(p.X*b.Ax[1].X+p.Y*b.Ax[1].Y)-b.Half.Y)
+		least = math.Min(least, u*u+v*v)
+	}
+	return least
 }
 
 // boxPenetration tries the fifteen separating axes of two boxes (Gottschalk, Lin and Manocha 1996).
