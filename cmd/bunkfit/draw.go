@@ -1,0 +1,198 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"bunkwright/furniture/fit"
+	"bunkwright/furniture/job/jobfile"
+	"bunkwright/render"
+	"bunkwright/render/pdf"
+	"bunkwright/render/raster"
+	"bunkwright/render/svg"
+	"bunkwright/render/view"
+)
+
+var drawCommand = command{
+	name:    "draw",
+	args:    "JOB.toml [-o FOLDER | FILE.png|svg|pdf] [--view NAME] [--paper letter|a4] [--date DAY]",
+	summary: "draw the room, the bed and the sheets",
+	example: "bunkfit draw samples/town-house.toml -o out",
+}
+
+func init() { drawCommand.run = runDraw }
+
+// picture is the size of a drawing for a screen, in px.
+const (
+	pictureWide = 1200
+	pictureHigh = 800
+)
+
+// drawing is one view by its name.
+type drawing struct {
+	name string
+	draw func(view.Options) render.Drawing
+}
+
+// drawings lists the views of a job: walls and ends by name.
+func drawings(s *fit.Scene, answers []fit.Answer) []drawing {
+	out := []drawing{
+		{"plan", func(o view.Options) render.Drawing { return view.Plan(s, answers, o) }},
+	}
+	for i := range s.Walls {
+		key := s.Walls[i].Key
+		out = append(out, drawing{"wall-" + key, func(o view.Options) render.Drawing { return view.Wall(s, answers, key, o) }})
+	}
+	return out
+}
+
+// drawFlags are what the command line asks for.
+type drawFlags struct {
+	out, view string
+	paper     view.PaperSize
+	day       time.Time
+}
+
+func runDraw(s *session, args []string) (int, error) {
+	f := s.flags(drawCommand)
+	out := f.String("o", "out", "folder for all drawings, or one file: .png or .svg for one view, .pdf for the sheets")
+	name := f.String("view", "", "one view only: plan, wall-AB")
+	paper := f.String("paper", "", "letter or a4; letter in inches, a4 in mm where it is not said")
+	date := f.String("date", "", "day to print on the sheets, such as 2027-06-09; today where it is not said")
+	words, err := parse(f, args)
+	if err != nil {
+		return exitUsage, err
+	}
+	if len(words) != 1 {
+		return exitUsage, fmt.Errorf("draw wants one job file\nhint: %s", drawCommand.example)
+	}
+	file, err := open(words[0])
+	if err != nil {
+		return exitUsage, err
+	}
+	d := drawFlags{out: *out, view: *name}
+	if d.paper, err = paperOf(*paper, file.Job.Unit); err != nil {
+		return exitUsage, err
+	}
+	if d.day, err = dayOf(*date); err != nil {
+		return exitUsage, err
+	}
+	scene, answers, err := fit.Answers(&file.Job)
+	if err != nil {
+		return exitUsage, err
+	}
+	return exitSettled, d.run(s, file, scene, answers)
+}
+
+func paperOf(name, unit string) (view.PaperSize, error) {
+	switch {
+	case strings.EqualFold(name, "a4"), name == "" && unit == "mm":
+		return view.A4, nil
+	case strings.EqualFold(name, "letter"), name == "":
+		return view.Letter, nil
+	}
+	return view.Letter, fmt.Errorf("paper %q: want letter or a4", name)
+}
+
+func dayOf(text string) (time.Time, error) {
+	if text == "" {
+		return time.Now(), nil
+	}
+	day, err := time.Parse(time.DateOnly, text)
+	if err != nil {
+		return day, fmt.Errorf("date %q: want a day such as 2027-06-09", text)
+	}
+	return day, nil
+}
+
+func (d drawFlags) run(s *session, file *jobfile.File, scene *fit.Scene, answers []fit.Answer) error {
+	switch ext := filepath.Ext(d.out); ext {
+	case ".png", ".svg":
+		return d.one(s, file, scene, answers)
+	case ".pdf":
+		return written(s, d.out, func(w io.Writer) error { return d.sheets(w, file, scene, answers) })
+	}
+	if err := os.MkdirAll(d.out, 0o755); err != nil {
+		return err
+	}
+	for _, v := range drawings(scene, answers) {
+		if d.view != "" && v.name != d.view {
+			continue
+		}
+		if err := written(s, filepath.Join(d.out, v.name+".png"), func(w io.Writer) error { return png(w, v.draw(screen(file))) }); err != nil {
+			return err
+		}
+	}
+	if d.view != "" {
+		return nil
+	}
+	return written(s, filepath.Join(d.out, "sheets.pdf"), func(w io.Writer) error { return d.sheets(w, file, scene, answers) })
+}
+
+// one writes one view to one file.
+func (d drawFlags) one(s *session, file *jobfile.File, scene *fit.Scene, answers []fit.Answer) error {
+	name := d.view
+	if name == "" {
+		name = "plan"
+	}
+	var known []string
+	for _, v := range drawings(scene, answers) {
+		known = append(known, v.name)
+		if v.name != name {
+			continue
+		}
+		return written(s, d.out, func(w io.Writer) error {
+			if filepath.Ext(d.out) == ".svg" {
+				return svg.Write(w, v.draw(screen(file)).Substituted(), render.Light)
+			}
+			return png(w, v.draw(screen(file)))
+		})
+	}
+	return fmt.Errorf("there is no view %q\nhint: one of %s", name, strings.Join(known, ", "))
+}
+
+// screen are the options of a picture for a screen.
+func screen(file *jobfile.File) view.Options {
+	return view.Options{Unit: unitOf(file.Job.Unit), W: render.Px(pictureWide), H: render.Px(pictureHigh)}
+}
+
+func png(w io.Writer, d render.Drawing) error {
+	return raster.PNG(w, d.Substituted(), 1, render.Light)
+}
+
+// sheets writes all sheets as one PDF.
+func (d drawFlags) sheets(w io.Writer, file *jobfile.File, scene *fit.Scene, answers []fit.Answer) error {
+	size := pdf.Letter
+	if d.paper == view.A4 {
+		size = pdf.A4
+	}
+	o := view.SheetOptions{Paper: d.paper, Unit: unitOf(file.Job.Unit), Date: d.day.Format("January 2, 2006")}
+	var pages []pdf.Page
+	for _, sh := range view.Sheets(scene, answers, o) {
+		page := sh.Drawing.Substituted()
+		page.Title = sh.Title
+		pages = append(pages, pdf.Page{Drawing: page, Size: size, Landscape: page.W > page.H})
+	}
+	return pdf.Write(w, pages, pdf.Info{Title: file.Job.Name, Date: d.day})
+}
+
+// written writes a file and says where it is.
+func written(s *session, name string, write func(io.Writer) error) error {
+	f, err := os.Create(name)
+	if err != nil {
+		return err
+	}
+	if err := write(f); err != nil {
+		f.Close()
+		return fmt.Errorf("%s: %w", name, err)
+	}
+	if err := f.Close(); err != nil {
+		return err
+	}
+	_, err = fmt.Fprintln(s.out, "wrote", name)
+	return err
+}

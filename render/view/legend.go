@@ -1,0 +1,169 @@
+package view
+
+import (
+	"slices"
+	"strings"
+
+	"bunkwright/render"
+)
+
+// legendEntry explains one kind of line or sign that a drawing uses.
+type legendEntry struct {
+	words string
+	used  func(m render.Mark) bool
+	draw  func(st render.Style, at render.Rect) []render.Mark
+}
+
+// legendOf returns the entries that a drawing uses.
+func legendOf(marks []render.Mark, st render.Style) []legendEntry {
+	var list []legendEntry
+	entries := legend(st)
+	if !slices.ContainsFunc(marks, isHatched) {
+		entries[0] = legendEntry{"edge of what is cut through, 0.5 mm", isPen(st.Cut), lineSample(st.Cut)}
+	}
+	for _, e := range entries {
+		if slices.ContainsFunc(marks, e.used) {
+			list = append(list, e)
+		}
+	}
+	return list
+}
+
+// legend lists all entries in the order they are printed in.
+func legend(st render.Style) []legendEntry {
+	return []legendEntry{
+		{"cut through, 0.5 mm", isHatched, cutSample},
+		{"edge seen, 0.35 mm", isPen(st.Seen), lineSample(st.Seen)},
+		{"overhead, behind or moved out", isPen(st.Behind), lineSample(st.Behind)},
+		{"floor kept clear", isPen(st.KeepClear), lineSample(st.KeepClear)},
+		{"where the section is cut", isPen(st.Axis), lineSample(st.Axis)},
+		{"stud found twice; once or only assumed", refWith(".stud."), dotsSample},
+		{"screw", refWith(".screws"), crossSample},
+		{"read once, not trusted yet", hasWords("("), wordsSample(`(6)`)},
+		{"worked out, not read", hasWords("?)"), wordsSample(`(6?)`)},
+		{"not read yet, place assumed", hasWords("?"), ringSample},
+		{"outlet, switch", refWith("outlet."), plugSample},
+	}
+}
+
+func isPen(p render.Pen) func(render.Mark) bool {
+	return func(m render.Mark) bool {
+		return m.Kind == render.KindStroke && m.Pen.Width == p.Width && m.Pen.Dash == p.Dash
+	}
+}
+
+// isHatched tells the hatching of a wall cut through: many strokes in one mark.
+func isHatched(m render.Mark) bool {
+	return m.Kind == render.KindStroke && strings.HasPrefix(m.Ref, "wall.") && len(m.Path) > 16
+}
+
+func refWith(part string) func(render.Mark) bool {
+	return func(m render.Mark) bool { return strings.Contains(m.Ref, part) }
+}
+
+// hasWords tells texts that are a question mark alone from those that only hold one.
+func hasWords(part string) func(render.Mark) bool {
+	return func(m render.Mark) bool {
+		if m.Kind != render.KindText {
+			return false
+		}
+		if part == "?" {
+			return m.Text.Words == part
+		}
+		return strings.HasPrefix(m.Text.Words, part) || part == "?)" && strings.HasSuffix(m.Text.Words, part)
+	}
+}
+
+func lineSample(pen render.Pen) func(render.Style, render.Rect) []render.Mark {
+	return func(_ render.Style, r render.Rect) []render.Mark {
+		y := r.Centre().Y
+		return []render.Mark{render.Stroke("", render.Line(render.Point{X: r.Min.X, Y: y}, render.Point{X: r.Max.X, Y: y}), pen)}
+	}
+}
+
+func cutSample(st render.Style, r render.Rect) []render.Mark {
+	box := render.Box(r.Grow(-0.3))
+	return []render.Mark{render.Stroke("", render.Hatch(box, st.Hatch, 45), st.Thin), render.Stroke("", box, st.Cut)}
+}
+
+func dotsSample(st render.Style, r render.Rect) []render.Mark {
+	c, d := r.Centre(), st.Tick*0.9
+	return append(render.DotFilled.At("", render.Point{X: c.X - d*0.9, Y: c.Y}, d), render.DotOpen.At("", render.Point{X: c.X + d*0.9, Y: c.Y}, d)...)
+}
+
+func crossSample(st render.Style, r render.Rect) []render.Mark {
+	return []render.Mark{render.Stroke("", crossAt(r.Centre(), st.Tick*0.3), st.Thin)}
+}
+
+func wordsSample(words string) func(render.Style, render.Rect) []render.Mark {
+	return func(st render.Style, r render.Rect) []render.Mark {
+		return []render.Mark{render.Words("", st.Measure.Text(r.Centre(), words, render.InkMain, render.Centre).Middled())}
+	}
+}
+
+func ringSample(st render.Style, r render.Rect) []render.Mark {
+	return render.SignCannotTell.At("", r.Centre(), st.Sign*0.9)
+}
+
+func plugSample(st render.Style, r render.Rect) []render.Mark {
+	c := &canvas{st: st}
+	at, up := r.Centre(), st.Tick*0.6
+	foot := func(dx render.Paper) render.Point { return render.Point{X: at.X + dx, Y: at.Y + up*0.7} }
+	tip := func(dx render.Paper) render.Point { return render.Point{X: at.X + dx, Y: at.Y - up*0.7} }
+	return append(c.plugSign("", "outlet", foot(-2), tip(-2), render.InkMain), c.plugSign("", "switch", foot(2), tip(2), render.InkMain)...)
+}
+
+// besides fills the column beside a drawing, or the strip under it: the legend, then whatever else the page has to say.
+func (f *frame) besides(p *page) {
+	entries := []legendEntry{}
+	if p.legend {
+		entries = legendOf(f.d.Marks, f.st)
+	}
+	if f.upright {
+		f.legendStrip(entries)
+		return
+	}
+	c := &column{st: f.st, x: f.column.Min.X, w: f.column.W(), y: f.column.Min.Y - f.st.Small.Size*0.6, to: f.occupied - f.st.Gap*3}
+	if len(entries) > 0 {
+		c.heading("Lines")
+	}
+	for _, e := range entries {
+		c.explain(e)
+	}
+	if p.beside != nil {
+		p.beside(c)
+	}
+	f.add(c.marks...)
+}
+
+// sampleWide is the width of a sample in the legend.
+const sampleWide render.Paper = 9
+
+// explain adds an entry of the legend.
+func (c *column) explain(e legendEntry) {
+	c.y += c.step() * 0.15
+	lines := render.Wrap(e.words, c.st.Small.Size, c.st.Small.Face, c.w-sampleWide-c.st.Gap*2)
+	for i, l := range lines {
+		c.y += c.step()
+		if i == 0 {
+			mid := c.y - c.st.Small.Size*0.36
+			r := render.Rect{Min: render.Point{X: c.x, Y: mid - 1.4}, Max: render.Point{X: c.x + sampleWide, Y: mid + 1.4}}
+			c.marks = append(c.marks, e.draw(c.st, r)...)
+		}
+		c.put(c.x+sampleWide+c.st.Gap*2, c.st.Small, l, render.Left)
+	}
+}
+
+// legendStrip lays the legend out in three columns under an upright drawing.
+func (f *frame) legendStrip(entries []legendEntry) {
+	const columns = 3
+	top := f.column.Min.Y - legendsHigh - 2
+	wide := f.column.W() / columns
+	rows := (len(entries) + columns - 1) / columns
+	for i, e := range entries {
+		c := &column{st: f.st, x: f.column.Min.X + render.Paper(i/max(rows, 1))*wide, w: wide - 3}
+		c.y = top + render.Paper(i%max(rows, 1))*c.step()*1.3
+		c.explain(e)
+		f.add(c.marks...)
+	}
+}

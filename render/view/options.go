@@ -1,0 +1,112 @@
+// Package view answers how a job looks: its room and its bed from above, face on and cut through, and the sheets to print.
+//
+// A view is a pure function of a scene and its answers. All views share Options, and a canvas that turns millimetres of the room into
+// millimetres on paper and finds free ground for labels.
+package view
+
+import (
+	"bunkwright/furniture/fit"
+	"bunkwright/render"
+	"bunkwright/room/length"
+)
+
+// Medium is what a view is drawn for.
+type Medium uint8
+
+// The media. Views for paper say by hatching, shape and words what those for the screen also say by colour.
+const (
+	OnScreen Medium = iota
+	OnPaper
+)
+
+// Options say how a view is drawn. The zero value draws for the screen in feet and inches, at the plain scale, as large as it comes out.
+type Options struct {
+	On     Medium
+	Unit   length.Unit
+	Scale  float64       // mm on paper for each mm of the room; 0: the largest that fits the box, without a box 1:24
+	W, H   render.Paper  // the box; 0: as large as what is drawn
+	Origin *render.Point // where the view's origin stands (corner A of the plan, the left end of a wall at the floor); nil: centred in the box
+	Top    string        // wall that lies level at the top of the plan; "": the first
+	Lit    []string      // refs of what is lit, such as the parts of an opened question
+	LitAs  fit.Verdict   // the verdict of that question
+	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
+}
+
+// plainScale is 1/2 in to 1 ft.
+const plainScale = 1.0 / 24
+
+// edge is the air between what is drawn and the edge of its box.
+const edge render.Paper = 2
+
+// Style returns the pens and letters of the medium.
+func (o Options) Style() render.Style {
+	if o.On == OnPaper {
+		return render.SheetStyle
+	}
+	return render.ScreenStyle
+}
+
+// Length prints a length of the room or the bed, in mm, in the unit of the drawing.
+func (o Options) Length(mm float64) string {
+	return length.Format(length.FromMM(mm), length.Style{Unit: o.Unit})
+}
+
+// draw makes a view: paint puts the marks on a canvas at whatever scale it has. W and h are the size of the thing itself in mm; what
+// stands round it keeps its size on paper.
+func (o Options) draw(title string, w, h float64, paint func(*canvas)) render.Drawing {
+	k := o.Scale
+	if k > 0 || !(o.W > 0 && o.H > 0) || !(w > 0 && h > 0) {
+		if k <= 0 {
+			k = plainScale
+		}
+		return o.mount(title, o.paint(k, paint))
+	}
+	return o.mount(title, o.largest(w, h, paint))
+}
+
+// tries is how often a view is drawn to find its scale: what stands round it hardly changes with the scale.
+const tries = 4
+
+// largest paints at the largest scale that fits the box.
+func (o Options) largest(w, h float64, paint func(*canvas)) *canvas {
+	wide, high := float64(o.W-2*edge), float64(o.H-2*edge)
+	k := 0.75 * min(wide/w, high/h)
+	c := o.paint(k, paint)
+	for range tries {
+		b := render.Bounds(c.marks)
+		next := min((wide-float64(b.W())+k*w)/w, (high-float64(b.H())+k*h)/h)
+		fits := float64(b.W()) <= wide+0.01 && float64(b.H()) <= high+0.01
+		if next = max(next, k/4); fits && next < k*1.005 {
+			break
+		}
+		k = next
+		c = o.paint(k, paint)
+	}
+	return c
+}
+
+func (o Options) paint(k float64, paint func(*canvas)) *canvas {
+	c := newCanvas(o, k)
+	paint(c)
+	return c
+}
+
+// mount turns what was painted into a drawing of the size asked for, with what is lit lit.
+func (o Options) mount(title string, c *canvas) render.Drawing {
+	d := render.Drawing{Title: title, W: o.W, H: o.H, Marks: c.marks}
+	b := render.Bounds(c.marks)
+	switch {
+	case b.Empty():
+		d.W, d.H = max(d.W, 1), max(d.H, 1)
+		return d
+	case d.W <= 0 || d.H <= 0:
+		d.W, d.H = b.W()+2*edge, b.H()+2*edge
+		d.Marks = render.Shift(c.marks, render.Point{X: edge - b.Min.X, Y: edge - b.Min.Y})
+	case o.Origin == nil:
+		d.Marks = render.Shift(c.marks, d.Page().Centre().Minus(b.Centre()))
+	}
+	if len(o.Lit) > 0 {
+		d = d.Light(c.st.Lit, o.Lit...)
+	}
+	return d
+}

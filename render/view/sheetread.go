@@ -1,0 +1,183 @@
+package view
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"bunkwright/room"
+	"bunkwright/room/length"
+)
+
+// lowered returns a title as it stands within a sentence.
+func lowered(title string) string {
+	if strings.HasPrefix(title, "Wall ") || title == "" {
+		return "w" + strings.TrimPrefix(title, "W")
+	}
+	return strings.ToLower(title[:1]) + title[1:]
+}
+
+// readBy says who read the room, when, and how often.
+func (b *binder) readBy() string {
+	var names, days []string
+	for _, src := range b.s.Survey.Sources {
+		if src.Index < 0 {
+			continue
+		}
+		if src.By != "" && !slices.Contains(names, src.By) {
+			names = append(names, src.By)
+		}
+		if src.When != "" && !slices.Contains(days, src.When) {
+			days = append(days, src.When)
+		}
+	}
+	slices.Sort(days)
+	when := ""
+	if len(days) > 0 {
+		when = days[0]
+		if last := days[len(days)-1]; last != when {
+			when += " to " + last
+		}
+	}
+	twice := 0
+	for _, firm := range b.known {
+		if firm {
+			twice++
+		}
+	}
+	counts := fmt.Sprintf("%d twice, %d once", twice, len(b.known)-twice)
+	return joined("; ", joined(", ", strings.Join(names, " and "), when), counts)
+}
+
+// howSure says how well the shape of the room is known: twice the largest standard uncertainty of a corner.
+func (b *binder) howSure() string {
+	if len(b.s.Walls) == 0 {
+		return "the shape of the room is not determined"
+	}
+	most := 0.0
+	for i := range b.s.Survey.Layout.X {
+		most = math.Max(most, b.s.Survey.Sigma(b.s.Survey.Layout.X[i]))
+		most = math.Max(most, b.s.Survey.Sigma(b.s.Survey.Layout.Y[i]))
+	}
+	plus := length.Format(length.FromMM(2*most), length.Style{Unit: b.o.Unit, Rounding: length.AwayFromZero})
+	return "the corners of the room are known to ±" + plus + "; ± is 2 u for safety, 1.645 u for the rest"
+}
+
+// besidePlan lists what is to be read again, and readings that the plan does not show.
+func (b *binder) besidePlan(c *column) {
+	if again := b.readAgain(); len(again) > 0 {
+		c.heading("Read again on arrival, before any cut")
+		for i, words := range again {
+			words = strings.TrimPrefix(words, "wall ")
+			if left := len(again) - i; left > 1 && !c.fits(c.boxLines(words)+1) {
+				c.line(fmt.Sprintf("and %d more", left))
+				break
+			}
+			c.tickBox(words)
+		}
+	}
+	b.diagonals(c)
+}
+
+// diagonals lists the readings from corner to corner.
+func (b *binder) diagonals(c *column) {
+	var list [][2]string
+	for _, d := range b.s.Job.Room.Diagonals {
+		if len(d.Length) > 0 {
+			value := length.Format(d.Length[0].Value, length.Style{Unit: b.o.Unit})
+			if !b.known.firm("diagonal." + d.Key + ".length") {
+				value = "(" + value + ")"
+			}
+			list = append(list, [2]string{between(d.Key) + ", corners", value})
+		}
+	}
+	if len(list) == 0 || !c.fits(len(list)+2) {
+		return
+	}
+	c.heading("Other readings")
+	for _, d := range list {
+		c.pair(d[0], d[1])
+	}
+}
+
+// readAgain names what was read once, the readings that matter most to the answers first, and what was not read at all.
+func (b *binder) readAgain() []string {
+	weight := map[string]float64{}
+	for _, a := range b.answers {
+		for _, in := range a.Inputs {
+			weight[in.Key] = math.Max(weight[in.Key], in.Share)
+		}
+	}
+	var keys []string
+	for _, src := range b.s.Survey.Sources {
+		if src.Index == 0 && !b.known.firm(src.Key) && src.How != room.Mine && !strings.HasPrefix(src.Key, "sleeper.") && !slices.Contains(keys, src.Key) {
+			keys = append(keys, src.Key)
+		}
+	}
+	slices.SortStableFunc(keys, func(x, y string) int {
+		switch {
+		case weight[x] > weight[y]:
+			return -1
+		case weight[x] < weight[y]:
+			return 1
+		}
+		return 0
+	})
+	words := make([]string, len(keys))
+	for i, k := range keys {
+		words[i] = quantityWords(k)
+	}
+	return words
+}
+
+// quantityWords says in words what a key of a quantity stands for: "wall.AB.length" is "wall A to B".
+func quantityWords(key string) string {
+	parts := strings.Split(key, ".")
+	for i, p := range parts {
+		parts[i] = strings.ReplaceAll(p, "_", " ")
+	}
+	n := len(parts)
+	if n < 2 {
+		return strings.Join(parts, " ")
+	}
+	switch parts[0] {
+	case "wall":
+		parts[1] = between(parts[1])
+		if n == 3 && parts[2] == "length" {
+			return "wall " + parts[1]
+		}
+		return "wall " + parts[1] + ", " + orElse(wallWords[parts[2]], strings.Join(parts[2:], " "))
+	case "diagonal":
+		return between(parts[1]) + ", corners"
+	case "ceiling":
+		return ceilingWords(parts[1:])
+	case "bed":
+		return strings.Join(parts[1:], " ")
+	case "sleeper":
+		return strings.Join(parts[1:n-1], " ") + ", " + parts[n-1]
+	}
+	return strings.Join(parts[:n-1], " ") + ", " + parts[n-1]
+}
+
+// wallWords say what the measures of a wall are.
+var wallWords = map[string]string{
+	"low": "length low down", "high": "length high up", "build up": "board on the studs", "baseboard high": "baseboard height",
+	"baseboard deep": "baseboard depth", "stud wide": "width of a stud", "stud spacing": "spacing of studs",
+}
+
+// ceilingWords writes "main height C height" as "ceiling at C".
+func ceilingWords(parts []string) string {
+	words := "ceiling"
+	if parts[0] != "main" {
+		words += " " + parts[0]
+	}
+	if len(parts) < 4 || parts[1] != "height" {
+		return joined(", ", words, strings.Join(parts[1:], " "))
+	}
+	words += " at " + parts[2]
+	if last := parts[len(parts)-1]; last != "height" {
+		words += ", how far " + map[string]string{"at": "along", "out": "out"}[last]
+	}
+	return words
+}

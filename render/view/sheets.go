@@ -1,0 +1,155 @@
+package view
+
+import (
+	"bunkwright/furniture/fit"
+	"bunkwright/render"
+	"bunkwright/room/length"
+)
+
+// PaperSize is a size of paper.
+type PaperSize uint8
+
+// The sizes.
+const (
+	Letter PaperSize = iota
+	A4
+)
+
+// Size returns the shorter and the longer side.
+func (p PaperSize) Size() (short, long render.Paper) {
+	if p == A4 {
+		return 210, 297
+	}
+	return render.In(8.5), render.In(11)
+}
+
+// SheetOptions say how sheets are made.
+type SheetOptions struct {
+	Paper    PaperSize
+	Portrait bool        // drawings upright; lists always are
+	Unit     length.Unit // of all measures
+	Date     string      // printed as it stands; the clock is not asked
+}
+
+// Sheet is one page to print.
+type Sheet struct {
+	Title   string
+	Drawing render.Drawing
+}
+
+// Sheets returns the pages to print of a job: the drawings, the answers, the parts and the whole caution.
+func Sheets(s *fit.Scene, answers []fit.Answer, o SheetOptions) []Sheet {
+	b := &binder{s: s, answers: answers, o: o, st: render.SheetStyle, known: knownOf(s)}
+	b.drawings()
+	b.answerPages()
+	b.partPages()
+	b.cautionPage()
+	sheets := make([]Sheet, len(b.pages))
+	for i := range b.pages {
+		sheets[i] = b.sheet(i)
+	}
+	return sheets
+}
+
+// bedSheet is a view of the bed that gets a sheet of its own.
+type bedSheet struct {
+	title, sub string
+	view       func(*fit.Scene, []fit.Answer, Options) render.Drawing
+	section    bool // the plan marks where it is cut
+}
+
+// bedSheets lists the views of the bed in the order of their sheets, after those of the room.
+var bedSheets = []bedSheet{}
+
+// binder gathers the pages before they are numbered.
+type binder struct {
+	s       *fit.Scene
+	answers []fit.Answer
+	o       SheetOptions
+	st      render.Style
+	known   known
+	pages   []page
+	cutOn   int // number of the sheet with the section
+}
+
+// page is one sheet to be: a drawing at the largest usual scale, or a list.
+type page struct {
+	title, sub string
+	view       func(Options) render.Drawing
+	legend     bool
+	beside     func(c *column)                      // further words beside a drawing
+	list       func(area render.Rect) []render.Mark // what stands on a list's page
+}
+
+// drawings lists the pages with drawings.
+func (b *binder) drawings() {
+	b.pages = append(b.pages, page{
+		title: "Room from above", sub: b.planSub(), legend: true, beside: b.besidePlan,
+		view: func(o Options) render.Drawing {
+			o.CutOn = b.cutOn
+			return Plan(b.s, b.answers, o)
+		},
+	})
+	for _, w := range b.walls() {
+		b.pages = append(b.pages, page{
+			title: "Wall " + between(w.Key), sub: b.wallSub(w), legend: true,
+			view: func(o Options) render.Drawing { return Wall(b.s, b.answers, w.Key, o) },
+		})
+	}
+	if b.s.Bed == nil {
+		return
+	}
+	for _, v := range bedSheets {
+		b.pages = append(b.pages, page{
+			title: v.title, sub: v.sub, legend: true,
+			view: func(o Options) render.Drawing { return v.view(b.s, b.answers, o) },
+		})
+		if v.section {
+			b.cutOn = len(b.pages)
+		}
+	}
+}
+
+func (b *binder) planSub() string {
+	if b.s.Stands {
+		return "walls cut through; the bed seen from over it"
+	}
+	return "walls cut through; the bed is not placed yet"
+}
+
+func (b *binder) wallSub(w *fit.Wall) string {
+	sub := "face on, seen from inside"
+	if w == b.s.At {
+		sub += ", with the bed before it"
+	}
+	if read, _ := b.s.Job.Room.Wall(w.Key); read.Name != "" {
+		sub = read.Name + "; " + sub
+	}
+	return sub
+}
+
+// walls returns the walls that are drawn face on: the bed's own and those at its ends.
+func (b *binder) walls() []*fit.Wall {
+	at := b.s.At
+	if at == nil {
+		at = wallNamed(b.s, b.s.Job.Place.Wall)
+	}
+	if at == nil {
+		return nil
+	}
+	n := len(b.s.Walls)
+	return []*fit.Wall{at, wallAt(b.s, (at.Index+n-1)%n), wallAt(b.s, (at.Index+1)%n)}
+}
+
+// sheet makes page i.
+func (b *binder) sheet(i int) Sheet {
+	p := &b.pages[i]
+	f := b.frame(i)
+	if p.list != nil {
+		f.add(p.list(f.area)...)
+	} else {
+		f.place(p)
+	}
+	f.finish(p)
+	return Sheet{Title: p.title, Drawing: f.d}
+}

@@ -1,0 +1,208 @@
+package view
+
+import (
+	"math"
+	"slices"
+
+	"bunkwright/furniture/bunk"
+	"bunkwright/render"
+)
+
+// rules draws the dimensions round the wall: below it studs, openings and lengths, beside it heights.
+func (f *facing) rules() {
+	frame := f.rect(0, 0, f.w.Len, f.high)
+	f.below(frame)
+	f.ruleSide(left, frame, f.upright(left, f.leftHeights(), 0), 0)
+	f.ruleSide(right, frame, f.upright(right, f.rightHeights(), f.w.Len), 0)
+}
+
+// below draws the rows under the floor line.
+func (f *facing) below(frame render.Rect) {
+	var levels [][]rule
+	studs := f.studRow()
+	if len(studs.spans) > 1 {
+		levels = append(levels, []rule{f.levelRule(studs)})
+	}
+	for _, r := range f.rowsOf(f.along(), 0, f.w.Len) {
+		levels = append(levels, []rule{f.levelRule(r)})
+	}
+	key := "wall." + f.w.Key + ".length"
+	whole := render.Span{Ref: "reading." + key, Words: f.dim(f.w.Len, f.known.firm(key))}
+	if !f.known.read(key) {
+		whole.Words, whole.Ink = "("+f.dim(f.w.Len, true)+"?)", render.InkCannotTell
+	}
+	levels = append(levels, []rule{f.levelRule(row{stops: []float64{0, f.w.Len}, spans: []render.Span{whole}})})
+	first := len(f.marks)
+	f.ruleSide(below, frame, levels, 0)
+	if len(studs.spans) > 1 {
+		f.nameRow(f.marks[first:], "stud centres")
+	}
+}
+
+// nameRow writes what the first row of dimensions is of, before its left end.
+func (f *facing) nameRow(marks []render.Mark, words string) {
+	row := render.Bounds(marks)
+	for _, m := range marks {
+		if m.Kind == render.KindStroke {
+			row = m.Bounds()
+			break
+		}
+	}
+	at := render.Point{X: render.Bounds(marks).Min.X - f.st.Gap*1.5, Y: row.Centre().Y}
+	f.add(render.Words("", f.st.Body.Text(at, words, render.InkSoft, render.Right).Middled()))
+}
+
+func (f *facing) levelRule(r row) rule {
+	out := rule{spans: r.spans}
+	for _, s := range r.stops {
+		p := f.pt(s, 0)
+		out.stops, out.from = append(out.stops, p.X), append(out.from, p.Y)
+	}
+	return out
+}
+
+// studRow dimensions the centres of the studs.
+func (f *facing) studRow() row {
+	r := row{stops: []float64{0}}
+	once := false
+	for _, st := range studsOf(f.s, f.w) {
+		d := st.at - r.stops[len(r.stops)-1]
+		if d < shut {
+			continue
+		}
+		weak := st.found != "twice"
+		r.stops = append(r.stops, st.at)
+		r.spans = append(r.spans, render.Span{Ref: st.ref, Words: f.dim(d, !weak && !once)})
+		once = weak
+	}
+	if last := r.stops[len(r.stops)-1]; f.w.Len-last > shut {
+		r.stops = append(r.stops, f.w.Len)
+		r.spans = append(r.spans, render.Span{Words: f.dim(f.w.Len-last, !once)})
+	}
+	return r
+}
+
+// along lists what takes a stretch of the wall: openings, and the bed before it.
+func (f *facing) along() []ruled {
+	list := ruledOpenings(f.s, f.known, f.w)
+	if f.beside {
+		lo, hi := footAlong(f.s, f.w)
+		list = append(list, ruled{lo: lo, hi: hi, ref: "bed"})
+	}
+	return list
+}
+
+// height is a level that a row of heights stops at.
+type height struct {
+	z    float64
+	ref  string
+	once bool
+}
+
+// leftHeights lists the levels of the bed: the undersides of the cleats where there are shelves, else decks and rail.
+func (f *facing) leftHeights() []height {
+	if !f.beside || f.w != f.s.At {
+		return nil
+	}
+	var list []height
+	for i := range f.s.Solids {
+		if b := &f.s.Solids[i]; b.Part.Role == bunk.RoleCleat {
+			list = append(list, height{z: b.Lo.Z, ref: b.Part.ID})
+		}
+	}
+	if len(list) == 0 {
+		list = append(list, height{z: f.s.Feet + f.s.Bed.Lower.Top, ref: "lower.deck"}, height{z: f.s.Feet + f.s.Bed.Upper.Top, ref: "upper.deck"})
+	}
+	return append(list, height{z: f.railTop(), ref: "guard"})
+}
+
+// railTop is the height of the guardrail over the floor covering, of the upper deck where there is none.
+func (f *facing) railTop() float64 {
+	top := f.s.Bed.Upper.Top
+	for _, g := range f.s.Bed.Guards {
+		top = max(top, g.Top)
+	}
+	return f.s.Feet + top
+}
+
+// rightHeights lists the levels of the openings of the wall that were read.
+func (f *facing) rightHeights() []height {
+	var list []height
+	add := func(key string, z float64) {
+		if !math.IsNaN(z) {
+			list = append(list, height{z, "reading." + key, !f.known.firm(key)})
+		}
+	}
+	l := &f.s.Survey.Layout
+	for i := range l.Windows {
+		if l.Windows[i].Wall == f.w.Index {
+			key := "window." + keyOr(f.s.Job.Room.Windows[i].Key, i)
+			add(key+".sill", f.s.Survey.Value(l.Windows[i].Sill))
+			add(key+".head", f.s.Survey.Value(l.Windows[i].Head))
+		}
+	}
+	for i := range l.Doors {
+		key := "door." + keyOr(f.s.Job.Room.Doors[i].Key, i) + ".high"
+		if l.Doors[i].Wall == f.w.Index && f.known.read(key) {
+			add(key, f.s.Survey.Value(l.Doors[i].High))
+		}
+	}
+	return list
+}
+
+// upright makes the rows of heights at one end of the wall: the levels on the inner one, floor to ceiling on the outer one.
+func (f *facing) upright(k side, list []height, x float64) [][]rule {
+	top, edge := f.cut[0].Y, f.edge[0].Y
+	if k == right {
+		top, edge = f.cut[len(f.cut)-1].Y, f.edge[len(f.edge)-1].Y
+	}
+	if edge < top-5 {
+		list = append(list, height{z: edge, ref: "ceiling"})
+	}
+	firm := f.ceilingFirm()
+	slices.SortFunc(list, func(a, b height) int { return int(math.Copysign(1, a.z-b.z)) })
+	r := row{stops: []float64{0}}
+	once := false
+	for _, h := range list {
+		d := h.z - r.stops[len(r.stops)-1]
+		if d < 5 || h.z > top-5 {
+			continue
+		}
+		r.stops, r.spans = append(r.stops, h.z), append(r.spans, render.Span{Ref: h.ref, Words: f.dim(d, !h.once && !once)})
+		once = h.once
+	}
+	var levels [][]rule
+	if n := len(r.stops); n > 1 {
+		if !f.guessed {
+			r.spans = append(r.spans, render.Span{Words: f.dim(top-r.stops[n-1], firm && !once)})
+			r.stops = append(r.stops, top)
+		}
+		levels = append(levels, []rule{f.uprightRule(r, x)})
+	}
+	if f.guessed {
+		return levels
+	}
+	whole := row{stops: []float64{0, top}, spans: []render.Span{{Ref: "ceiling", Words: f.dim(top, firm)}}}
+	return append(levels, []rule{f.uprightRule(whole, x)})
+}
+
+func (f *facing) uprightRule(r row, x float64) rule {
+	out := rule{spans: r.spans}
+	for _, s := range r.stops {
+		p := f.pt(x, s)
+		out.stops, out.from = append(out.stops, p.Y), append(out.from, p.X)
+	}
+	return out
+}
+
+// ceilingFirm tells whether some height of the ceiling was read twice.
+func (f *facing) ceilingFirm() bool {
+	for i, c := range f.s.Job.Room.Ceilings {
+		for k, h := range c.Heights {
+			if f.known.firm("ceiling." + keyOr(c.Key, i) + ".height." + keyOr(h.Key, k) + ".height") {
+				return true
+			}
+		}
+	}
+	return false
+}
