@@ -8,6 +8,7 @@ import (
 	"strings"
 	"time"
 
+	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
@@ -47,6 +48,13 @@ func drawings(s *fit.Scene, answers []fit.Answer) []drawing {
 		key := s.Walls[i].Key
 		out = append(out, drawing{"wall-" + key, func(o view.Options) render.Drawing { return view.Wall(s, answers, key, o) }})
 	}
+	if s.Bed != nil {
+		out = append(out,
+			drawing{"bed-front", func(o view.Options) render.Drawing { return view.BedFront(s.Bed, o) }},
+			drawing{"bed-left", func(o view.Options) render.Drawing { return view.BedEnd(s.Bed, bunk.Left, o) }},
+			drawing{"bed-right", func(o view.Options) render.Drawing { return view.BedEnd(s.Bed, bunk.Right, o) }},
+			drawing{"bed-above", func(o view.Options) render.Drawing { return view.BedAbove(s.Bed, o) }})
+	}
 	return out
 }
 
@@ -60,7 +68,7 @@ type drawFlags struct {
 func runDraw(s *session, args []string) (int, error) {
 	f := s.flags(drawCommand)
 	out := f.String("o", "out", "folder for all drawings, or one file: .png or .svg for one view, .pdf for the sheets")
-	name := f.String("view", "", "one view only: plan, wall-AB")
+	name := f.String("view", "", "one view only: plan, wall-AB, bed-front, bed-left, bed-right, bed-above")
 	paper := f.String("paper", "", "letter or a4; letter in inches, a4 in mm where it is not said")
 	date := f.String("date", "", "day to print on the sheets, such as 2027-06-09; today where it is not said")
 	words, err := parse(f, args)

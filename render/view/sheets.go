@@ -1,6 +1,7 @@
 package view
 
 import (
+	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/fit"
 	"bunkwright/render"
 	"bunkwright/room/length"
@@ -59,7 +60,20 @@ type bedSheet struct {
 }
 
 // bedSheets lists the views of the bed in the order of their sheets, after those of the room.
-var bedSheets = []bedSheet{}
+var bedSheets = []bedSheet{
+	{title: "Bed from the front", sub: "as built; what hangs on the wall is drawn with the wall", view: ofBed(BedFront)},
+	{title: "Bed from the left end", sub: "seen from outside", view: ofBed(leftEnd)},
+	{title: "Bed from the right end", sub: "seen from outside", view: ofBed(rightEnd)},
+	{title: "Bed from above", sub: "mattresses left off, the wall side at the top", view: ofBed(BedAbove)},
+}
+
+// ofBed makes a view of the bed alone one of the scene.
+func ofBed(view func(*bunk.Bed, Options) render.Drawing) func(*fit.Scene, []fit.Answer, Options) render.Drawing {
+	return func(s *fit.Scene, _ []fit.Answer, o Options) render.Drawing { return view(s.Bed, o) }
+}
+
+func leftEnd(b *bunk.Bed, o Options) render.Drawing  { return BedEnd(b, bunk.Left, o) }
+func rightEnd(b *bunk.Bed, o Options) render.Drawing { return BedEnd(b, bunk.Right, o) }
 
 // binder gathers the pages before they are numbered.
 type binder struct {

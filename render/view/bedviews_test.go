@@ -1,0 +1,81 @@
+package view
+
+import (
+	"strings"
+	"testing"
+
+	"bunkwright/furniture/bunk"
+	"bunkwright/furniture/job/jobfile"
+	"bunkwright/render"
+	"bunkwright/room/length"
+	"bunkwright/samples"
+)
+
+func builtSample(t *testing.T, name string) *bunk.Bed {
+	t.Helper()
+	data, err := samples.Files.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, err := jobfile.Load(data, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := bunk.Build(f.Job.Bed)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return &b
+}
+
+func wordsOf(d render.Drawing) string {
+	var all []string
+	for _, m := range d.Marks {
+		if m.Kind == render.KindText {
+			all = append(all, m.Text.Words)
+		}
+	}
+	return "|" + strings.Join(all, "|") + "|"
+}
+
+// TestBedDimensionsByHand: the town-house bed. Inside 75 + 3/4 long and 38 + 3/4 wide; end members 1-1/2 at each end: 78-3/4 over all;
+// post layer and side rail 1-1/2 each on both sides: 44-3/4 wide. Lower rail from 13 - 3/4 - 1-1/2 = 10-3/4 up 5-1/2; upper rail from
+// 52-3/4: 36-1/2 between; guard 5-1/2 under 66-3/4: gap 3; way in 14-1/2; treads 55 / 5 = 11 apart.
+func TestBedDimensionsByHand(t *testing.T) {
+	b := builtSample(t, "town-house.toml")
+	o := Options{Unit: length.Inches, W: render.Px(1200), H: render.Px(800)}
+	for _, c := range []struct {
+		view  render.Drawing
+		words []string
+	}{
+		{BedFront(b, o), []string{`6' 6-3/4"`, `5' 6-3/4"`, `10-3/4"`, `3' 0-1/2"`, `3"`, `1' 2-1/2"`, `11"`}},
+		{BedEnd(b, bunk.Right, o), []string{`3' 8-3/4"`, `3' 2-3/4"`, `5' 6-3/4"`}},
+		{BedEnd(b, bunk.Left, o), []string{`3' 8-3/4"`, `10-3/4"`}},
+		{BedAbove(b, o), []string{`6' 3-3/4"`, `3' 2-3/4"`, `2-3/16"`}}, // (75-3/4 - 13 x 3-1/2) / 14 = 2.161
+	} {
+		got := wordsOf(c.view)
+		for _, w := range c.words {
+			if !strings.Contains(got, "|"+w+"|") {
+				t.Errorf("%s: no %s among %s", c.view.Title, w, got)
+			}
+		}
+	}
+}
+
+// TestEveryPartIsDrawn: each board of the bed has its ref in one of the views, so that it can be pointed at.
+func TestEveryPartIsDrawn(t *testing.T) {
+	b := builtSample(t, "l-shaped.toml")
+	refs := map[string]bool{}
+	for _, d := range []render.Drawing{BedFront(b, Options{}), BedEnd(b, bunk.Left, Options{}), BedEnd(b, bunk.Right, Options{}), BedAbove(b, Options{})} {
+		for _, m := range d.Marks {
+			refs[m.Ref] = true
+		}
+	}
+	for _, p := range b.Parts {
+		if p.Role == bunk.RoleSlat || p.Role == bunk.RolePost || p.Role == bunk.RoleTread {
+			if !refs[p.ID] {
+				t.Errorf("%s is in no view", p.ID)
+			}
+		}
+	}
+}
