@@ -43,6 +43,8 @@ type drawing struct {
 func drawings(s *fit.Scene, answers []fit.Answer) []drawing {
 	out := []drawing{
 		{"plan", func(o view.Options) render.Drawing { return view.Plan(s, answers, o) }},
+		{"section", func(o view.Options) render.Drawing { return view.Section(s, answers, o) }},
+		{"stick", func(o view.Options) render.Drawing { return view.Stick(s, answers, o) }},
 	}
 	for i := range s.Walls {
 		key := s.Walls[i].Key
@@ -68,7 +70,7 @@ type drawFlags struct {
 func runDraw(s *session, args []string) (int, error) {
 	f := s.flags(drawCommand)
 	out := f.String("o", "out", "folder for all drawings, or one file: .png or .svg for one view, .pdf for the sheets")
-	name := f.String("view", "", "one view only: plan, wall-AB, bed-front, bed-left, bed-right, bed-above")
+	name := f.String("view", "", "one view only: plan, section, stick, wall-AB, bed-front, bed-left, bed-right, bed-above")
 	paper := f.String("paper", "", "letter or a4; letter in inches, a4 in mm where it is not said")
 	date := f.String("date", "", "day to print on the sheets, such as 2027-06-09; today where it is not said")
 	words, err := parse(f, args)

@@ -61,6 +61,8 @@ type bedSheet struct {
 
 // bedSheets lists the views of the bed in the order of their sheets, after those of the room.
 var bedSheets = []bedSheet{
+	{title: "Section through both beds", sub: "cut along the middle of the mattresses, looking at the wall", view: Section, section: true},
+	{title: "Story stick", sub: "heights over the floor", view: Stick},
 	{title: "Bed from the front", sub: "as built; what hangs on the wall is drawn with the wall", view: ofBed(BedFront)},
 	{title: "Bed from the left end", sub: "seen from outside", view: ofBed(leftEnd)},
 	{title: "Bed from the right end", sub: "seen from outside", view: ofBed(rightEnd)},
