@@ -1,7 +1,6 @@
 package view
 
 import (
-	"strings"
 	"testing"
 
 	"bunkwright/furniture/bunk"
@@ -28,16 +27,6 @@ func builtSample(t *testing.T, name string) *bunk.Bed {
 	return &b
 }
 
-func wordsOf(d render.Drawing) string {
-	var all []string
-	for _, m := range d.Marks {
-		if m.Kind == render.KindText {
-			all = append(all, m.Text.Words)
-		}
-	}
-	return "|" + strings.Join(all, "|") + "|"
-}
-
 // TestBedDimensionsByHand: the town-house bed. Inside 75 + 3/4 long and 38 + 3/4 wide; end members 1-1/2 at each end: 78-3/4 over all;
 // post layer and side rail 1-1/2 each on both sides: 44-3/4 wide. Lower rail from 13 - 3/4 - 1-1/2 = 10-3/4 up 5-1/2; upper rail from
 // 52-3/4: 36-1/2 between; guard 5-1/2 under 66-3/4: gap 3; way in 14-1/2; treads 55 / 5 = 11 apart.
@@ -53,10 +42,9 @@ func TestBedDimensionsByHand(t *testing.T) {
 		{BedEnd(b, bunk.Left, o), []string{`3' 8-3/4"`, `10-3/4"`}},
 		{BedAbove(b, o), []string{`6' 3-3/4"`, `3' 2-3/4"`, `2-3/16"`}}, // (75-3/4 - 13 x 3-1/2) / 14 = 2.161
 	} {
-		got := wordsOf(c.view)
 		for _, w := range c.words {
-			if !strings.Contains(got, "|"+w+"|") {
-				t.Errorf("%s: no %s among %s", c.view.Title, w, got)
+			if !has(c.view, w) {
+				t.Errorf("%s: no %s among %q", c.view.Title, w, texts(c.view.Marks))
 			}
 		}
 	}

@@ -20,21 +20,6 @@ func signOf(v fit.Verdict) (render.Sign, bool) {
 	return 0, false
 }
 
-// inkOf returns the ink of a verdict's words.
-func inkOf(v fit.Verdict) render.Ink {
-	switch v {
-	case fit.DoesNotFit:
-		return render.InkNotFit
-	case fit.TooClose:
-		return render.InkTooClose
-	case fit.CannotTell:
-		return render.InkCannotTell
-	case fit.Fits:
-		return render.InkFits
-	}
-	return render.InkSoft
-}
-
 // verdicts puts a sign at the parts of every answer that is open, on the screen, and at what is lit. Each place carries the worst of its
 // answers.
 func (c *canvas) verdicts(s *fit.Scene, answers []fit.Answer) {
