@@ -25,9 +25,10 @@ type (
 		Places []string `json:"places"`
 	}
 	jsonProblem struct {
-		Key  string `json:"key"`
-		Line int    `json:"line"`
-		Text string `json:"text"`
+		Key   string `json:"key"`
+		Line  int    `json:"line"`
+		Text  string `json:"text"`
+		Right string `json:"right"`
 	}
 	jsonGap struct {
 		Key  string `json:"key"`
@@ -105,8 +106,8 @@ func checkJSON(f *jobfile.File, s *fit.Scene, answers []fit.Answer) jsonCheck {
 		Job:      jsonJob{f.Job.Name, f.Name, f.Job.Unit, list(f.Job.Places)},
 		Problems: []jsonProblem{}, Gaps: []jsonGap{}, Conflicts: []jsonConflict{},
 	}
-	for _, p := range problems(f, s) {
-		out.Problems = append(out.Problems, jsonProblem{p.Key, f.Line(p.Key), p.Text})
+	for _, p := range s.Problems() {
+		out.Problems = append(out.Problems, jsonProblem{p.Key, f.Line(p.Key), p.Text, p.Right})
 	}
 	for _, g := range s.Survey.Gaps {
 		out.Gaps = append(out.Gaps, jsonGap{g.Key, g.Text})

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"bunkwright/furniture/fit"
-	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/room/length"
 )
@@ -30,11 +29,8 @@ var colours = map[fit.Verdict]string{
 func (r report) print(f *jobfile.File, s *fit.Scene, answers []fit.Answer) {
 	r.line("%s: measured against %s", f.Job.Name, strings.Join(f.Job.Places, ", "))
 	r.line("%s", tally(answers))
-	for _, p := range problems(f, s) {
-		r.line("\n%s:%d: %s: %s", f.Name, f.Line(p.Key), p.Key, p.Text)
-	}
-	if s.BedErr != nil {
-		r.line("\nthe bed cannot be built: %v", s.BedErr)
+	for _, p := range s.Problems() {
+		r.line("\n%s:%d: %s: %s; %s", f.Name, f.Line(p.Key), p.Key, p.Text, p.Right)
 	}
 	r.line("")
 	for _, a := range fit.ForPeople(answers) {
@@ -134,9 +130,6 @@ func tally(answers []fit.Answer) string {
 	}
 	return strings.Join(parts, ", ")
 }
-
-// problems lists what can be read but cannot be.
-func problems(f *jobfile.File, s *fit.Scene) []job.Problem { return job.Problems(&f.Job, s.Survey) }
 
 // wrapped breaks a text into lines of at most n letters; further lines start with the indent.
 func wrapped(text string, n int, indent string) string {

@@ -1,0 +1,35 @@
+package fit
+
+import (
+	"strings"
+	"testing"
+
+	"bunkwright/furniture/job"
+)
+
+// TestBedOutOfTheRoomIsListed: the bed is 2108 mm long (2000 + 18 of play + 2 x 45) in the metric stock; a room of 4000 with 2500 left
+// free before it holds 1500 of it. The file loads, the bed is listed, and the question says that it does not stand there.
+func TestBedOutOfTheRoomIsListed(t *testing.T) {
+	s := stage(t, bedroom(4000, 3500, func(j *job.Job) { j.Place.Along = mm(2500) }))
+	over := 2500 + s.Bed.Long - 4000
+	var listed string
+	for _, p := range s.Problems() {
+		if p.Key == "place.along" {
+			listed = p.Text
+		}
+	}
+	if !strings.Contains(listed, s.size(over)) {
+		t.Errorf("listed %q, want %s out of the room", listed, s.size(over))
+	}
+	if a := s.Ask(stands); a.Verdict != DoesNotFit {
+		t.Errorf("stands: %v, want does-not-fit", a.Verdict)
+	}
+}
+
+// TestAcceptedQuestionMustBeOne: a slip in the id of an accepted question is listed.
+func TestAcceptedQuestionMustBeOne(t *testing.T) {
+	s := stage(t, bedroom(4000, 3500, func(j *job.Job) { j.Accepted = []job.Accept{{Question: "fan", Reason: "comes down"}} }))
+	if len(s.Problems()) == 0 {
+		t.Error("nothing is listed")
+	}
+}
