@@ -167,7 +167,7 @@ func (d drawFlags) one(s *session, file *jobfile.File, scene *fit.Scene, answers
 
 // screen are the options of a picture for a screen.
 func screen(file *jobfile.File) view.Options {
-	return view.Options{Unit: unitOf(file.Job.Unit), W: render.Px(pictureWide), H: render.Px(pictureHigh)}
+	return view.Options{Mirror: file.Job.Place.Mirror, Unit: unitOf(file.Job.Unit), W: render.Px(pictureWide), H: render.Px(pictureHigh)}
 }
 
 func png(w io.Writer, d render.Drawing) error {

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+
 	"bunkwright/furniture/bunk"
 	"bunkwright/render"
 	"bunkwright/room/geom"
@@ -8,8 +10,9 @@ import (
 
 // BedAbove draws the bed from above, the wall side at the top, the upper mattress left out so that the slats are seen.
 func BedAbove(b *bunk.Bed, o Options) render.Drawing {
-	v := bedView{b: b,
-		across: func(q geom.V3) float64 { return q.X }, up: func(q geom.V3) float64 { return q.Y }, near: func(q geom.V3) float64 { return q.Z }}
+	v := bedView{b: b, mirrored: o.Mirror}
+	v = bedView{b: b, mirrored: o.Mirror,
+		across: func(q geom.V3) float64 { return v.along(q.X) }, up: func(q geom.V3) float64 { return q.Y }, near: func(q geom.V3) float64 { return q.Z }}
 	return o.draw("Bed from above", b.Long, b.Wide, func(c *canvas) {
 		w := v
 		w.canvas = c
@@ -40,10 +43,16 @@ func (v *bedView) aboveRules() {
 	for i := range v.b.Parts {
 		if p := &v.b.Parts[i]; p.Role == bunk.RoleSlat && p.Box.C.Z > v.b.Lower.MattressTop {
 			lo, hi := p.Box.Bounds()
-			slats = append(slats, lo.X, hi.X)
+			slats = append(slats, v.along(lo.X), v.along(hi.X))
 		}
 	}
 	if len(slats) >= 6 { // the first few show the gap
-		v.ruleSide(above, frame, rulesOf(v.levelAt(v.stopsOf(append([]float64{x}, slats[:4]...)...), 0)), 0)
+		v.ruleSide(above, frame, rulesOf(v.levelAt(v.stopsOf(firstGaps(x, slats)...), 0)), 0)
 	}
+}
+
+// firstGaps returns the stops that show the first two slats and the gaps beside them.
+func firstGaps(from float64, slats []float64) []float64 {
+	slices.Sort(slats)
+	return append([]float64{from}, slats[:4]...)
 }

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"math"
+
 	"bunkwright/furniture/bunk"
 	"bunkwright/render"
 	"bunkwright/room/geom"
@@ -12,8 +14,9 @@ func BedEnd(b *bunk.Bed, end bunk.End, o Options) render.Drawing {
 	if end == bunk.Left {
 		dir = -1
 	}
-	v := bedView{b: b,
-		across: func(q geom.V3) float64 { return dir * q.Y }, up: func(q geom.V3) float64 { return q.Z }, near: func(q geom.V3) float64 { return dir * q.X }}
+	v := bedView{b: b, mirrored: o.Mirror}
+	v = bedView{b: b, mirrored: o.Mirror,
+		across: func(q geom.V3) float64 { return dir * q.Y }, up: func(q geom.V3) float64 { return q.Z }, near: func(q geom.V3) float64 { return dir * v.along(q.X) }}
 	return o.draw("Bed from the "+string(end)+" end", b.Wide, v.top(), func(c *canvas) {
 		w := v
 		w.canvas = c
@@ -50,7 +53,7 @@ func (v *bedView) endHeights(end bunk.End) []float64 {
 		p := &v.b.Parts[i]
 		lo, hi := p.Box.Bounds()
 		across := hi.Y-lo.Y > v.b.Wide/2 && hi.Z-lo.Z < v.b.Wide/2
-		if across && (p.Role == bunk.RoleMember || p.Role == bunk.RoleEndBoard || p.Role == bunk.RoleClimbSlat) && (hi.X+lo.X)/2 > edge-100 && (hi.X+lo.X)/2 < edge+100 {
+		if across && (p.Role == bunk.RoleMember || p.Role == bunk.RoleEndBoard || p.Role == bunk.RoleClimbSlat) && math.Abs(v.along((hi.X+lo.X)/2)-edge) < 100 {
 			out = append(out, lo.Z, hi.Z)
 		}
 	}

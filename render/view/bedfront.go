@@ -9,8 +9,9 @@ import (
 // BedFront draws the bed from the front, as built: heights, lengths, the way in and the ladder's steps. Its origin is the bed's left end
 // at the floor.
 func BedFront(b *bunk.Bed, o Options) render.Drawing {
-	v := bedView{b: b,
-		across: func(q geom.V3) float64 { return q.X }, up: func(q geom.V3) float64 { return q.Z }, near: func(q geom.V3) float64 { return -q.Y }}
+	v := bedView{b: b, mirrored: o.Mirror}
+	v = bedView{b: b, mirrored: o.Mirror,
+		across: func(q geom.V3) float64 { return v.along(q.X) }, up: func(q geom.V3) float64 { return q.Z }, near: func(q geom.V3) float64 { return -q.Y }}
 	return o.draw("Bed from the front", b.Long, v.top(), func(c *canvas) {
 		w := v
 		w.canvas = c
@@ -33,11 +34,11 @@ func (v *bedView) frontRules() {
 	for i := range v.b.Parts {
 		if p := &v.b.Parts[i]; p.Role == bunk.RolePost {
 			lo, hi := p.Box.Bounds()
-			posts = append(posts, lo.X, hi.X)
+			posts = append(posts, v.along(lo.X), v.along(hi.X))
 		}
 	}
 	v.ruleSide(below, frame, rulesOf(v.levelAt(v.stopsOf(append([]float64{0, long}, posts...)...), 0), v.levelAt(v.stopsOf(0, long), 0)), 0)
 	if w := v.b.WayIn; w.Side == "front" {
-		v.ruleSide(above, frame, rulesOf(v.levelAt(v.stopsOf(0, w.From, w.To, long), top)), 0)
+		v.ruleSide(above, frame, rulesOf(v.levelAt(v.stopsOf(0, v.along(w.From), v.along(w.To), long), top)), 0)
 	}
 }

@@ -16,8 +16,17 @@ import (
 type bedView struct {
 	*canvas
 	b          *bunk.Bed
+	mirrored   bool
 	across, up func(geom.V3) float64
 	near       func(geom.V3) float64
+}
+
+// along returns how far a point is from the bed's left end, as the bed is built.
+func (v *bedView) along(x float64) float64 {
+	if v.mirrored {
+		return v.b.Long - x
+	}
+	return x
 }
 
 // bedBody is one body of the bed as it looks from a side.

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"strings"
 	"testing"
 
 	"bunkwright/furniture/bunk"
@@ -65,5 +66,30 @@ func TestEveryPartIsDrawn(t *testing.T) {
 				t.Errorf("%s is in no view", p.ID)
 			}
 		}
+	}
+}
+
+// TestMirroredBedIsItsMirrorImage: mirrored, the same dimensions stand in the other order, and what is seen from the left end is seen from
+// the right.
+func TestMirroredBedIsItsMirrorImage(t *testing.T) {
+	b := builtSample(t, "town-house.toml")
+	o := Options{Unit: length.Inches, W: render.Px(1200), H: render.Px(800)}
+	m := o
+	m.Mirror = true
+	if !has(BedFront(b, m), `1' 2-1/2"`) || !has(BedAbove(b, m), `2-3/16"`) {
+		t.Error("a mirrored bed lost a dimension")
+	}
+	climbing := func(d render.Drawing) int {
+		n := 0
+		for _, mark := range d.Marks {
+			if mark.Kind == render.KindFill && strings.HasPrefix(mark.Ref, "climb") {
+				n++
+			}
+		}
+		return n
+	}
+	plain, mirrored := climbing(BedEnd(b, bunk.Right, o)), climbing(BedEnd(b, bunk.Left, m))
+	if plain == 0 || plain != mirrored {
+		t.Errorf("%d climbing slats from the right end, %d from the left of the mirrored bed", plain, mirrored)
 	}
 }

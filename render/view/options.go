@@ -29,6 +29,7 @@ type Options struct {
 	Top    string        // wall that lies level at the top of the plan; "": the first
 	Lit    []string      // refs of what is lit, such as the parts of an opened question
 	LitAs  fit.Verdict   // the verdict of that question
+	Mirror bool          // views of the bed alone: it is built as its mirror image
 	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
 }
 

@@ -71,7 +71,10 @@ var bedSheets = []bedSheet{
 
 // ofBed makes a view of the bed alone one of the scene.
 func ofBed(view func(*bunk.Bed, Options) render.Drawing) func(*fit.Scene, []fit.Answer, Options) render.Drawing {
-	return func(s *fit.Scene, _ []fit.Answer, o Options) render.Drawing { return view(s.Bed, o) }
+	return func(s *fit.Scene, _ []fit.Answer, o Options) render.Drawing {
+		o.Mirror = s.Job.Place.Mirror
+		return view(s.Bed, o)
+	}
 }
 
 func leftEnd(b *bunk.Bed, o Options) render.Drawing  { return BedEnd(b, bunk.Left, o) }
