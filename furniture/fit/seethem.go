@@ -87,31 +87,69 @@ func (s *Scene) seen(eye geom.V3, points []geom.V3) float64 {
 }
 
 // between returns the boxes that may stand between the eye and the points.
-func (s *Scene) between(eye geom.V3, points []geom.V3) []geom.Box {
+func (s *Scene) between(eye geom.V3, points []geom.V3) []blocker {
 	lo, hi := eye, eye
 	for _, p := range points {
 		lo = geom.V3{X: math.Min(lo.X, p.X), Y: math.Min(lo.Y, p.Y), Z: math.Min(lo.Z, p.Z)}
 		hi = geom.V3{X: math.Max(hi.X, p.X), Y: math.Max(hi.Y, p.Y), Z: math.Max(hi.Z, p.Z)}
 	}
-	var out []geom.Box
+	out := make([]blocker, 0, 64)
 	for i := range s.Solids {
 		if b := &s.Solids[i]; boundsGap(lo, hi, b.Lo, b.Hi) == 0 {
-			out = append(out, b.Box)
+			out = append(out, blocker{&b.Box, b.Lo, b.Hi})
 		}
 	}
-	out = append(out, s.Boxes[upperBed])
+	add := func(b geom.Box) {
+		lo, hi := b.Bounds()
+		out = append(out, blocker{&b, lo, hi})
+	}
+	add(s.Boxes[upperBed])
 	for i := range s.Survey.Layout.Pieces {
 		if box, ok := s.pieceBox(i); ok {
-			out = append(out, box)
+			add(box)
 		}
 	}
 	return out
 }
 
-func (s *Scene) blocked(eye, p geom.V3, blockers []geom.Box) bool {
+// blocker is a box that may stand in the way of a look, with its upright bounds.
+type blocker struct {
+	box    *geom.Box
+	lo, hi geom.V3
+}
+
+// misses tells whether a look from eye, with the inverse of its direction, surely passes beside the bounds.
+func (b *blocker) misses(eye, inverse geom.V3) bool {
+	t0, t1 := 0.0, 1.0
+	for _, a := range [3][4]float64{
+		{b.lo.X, b.hi.X, eye.X, inverse.X}, {b.lo.Y, b.hi.Y, eye.Y, inverse.Y}, {b.lo.Z, b.hi.Z, eye.Z, inverse.Z},
+	} {
+		near, far := (a[0]-a[2])*a[3], (a[1]-a[2])*a[3]
+		if near > far {
+			near, far = far, near
+		}
+		if near > t0 {
+			t0 = near
+		}
+		if far < t1 {
+			t1 = far
+		}
+		if t0 > t1 {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *Scene) blocked(eye, p geom.V3, blockers []blocker) bool {
 	d := p.Sub(eye)
-	for _, b := range blockers {
-		if t0, t1, ok := b.Ray(eye, d); ok && t0 < 1-1e-9 && t1 > 1e-9 {
+	inverse := geom.V3{X: 1 / d.X, Y: 1 / d.Y, Z: 1 / d.Z}
+	for i := range blockers {
+		b := &blockers[i]
+		if b.misses(eye, inverse) {
+			continue
+		}
+		if t0, t1, ok := b.box.Ray(eye, d); ok && t0 < 1-1e-9 && t1 > 1e-9 {
 			return true
 		}
 	}

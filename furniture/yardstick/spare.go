@@ -31,7 +31,7 @@ func (r Row) SpareOf(answer bool) float64 {
 	return -1
 }
 
-// Round rounds a spare of this row to 1 nm for lengths and to 1e-9 of the need (of its larger end for a band, 1e-9
+// Round rounds a spare of this row to 1 nm for lengths and to the decimal place at 1e-9 of the need (of its larger end for a band, 1e-9
 // itself where the need is 0) otherwise, so that a value that equals the need in exact arithmetic has spare 0.
 func (r Row) Round(spare float64) float64 {
 	step := 1e-9
@@ -45,7 +45,10 @@ func (r Row) Round(spare float64) float64 {
 	if largest > 0 {
 		step *= largest
 	}
-	return round(spare/step) * step
+	if digits := math.Floor(math.Log10(step)); digits > -15 { // a decimal step, so that 1 year to spare prints as 1
+		return round(spare*math.Pow10(int(-digits))) / math.Pow10(int(-digits))
+	}
+	return spare
 }
 
 // round is math.Round without the negative zero.
