@@ -60,6 +60,9 @@ func (s *Scene) fromWalls() Reading {
 		most := s.Nearest(w, s.Feet, s.highest())
 		for i := range s.Solids {
 			b := &s.Solids[i]
+			if w.noNearer(b)-most >= n.gap {
+				continue
+			}
 			lo, hi, near, _ := w.level(&b.Box)
 			if near-most >= n.gap || b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
 				continue
@@ -68,6 +71,13 @@ func (s *Scene) fromWalls() Reading {
 		}
 	}
 	return n.reading("walls", "")
+}
+
+// noNearer returns a distance out from the wall's middle line that no point of a solid falls short of, from its bounds.
+func (w *Wall) noNearer(b *Solid) float64 {
+	x, y := (b.Lo.X+b.Hi.X)/2-w.A.X, (b.Lo.Y+b.Hi.Y)/2-w.A.Y
+	reach := math.Abs(w.In.X)*(b.Hi.X-b.Lo.X)/2 + math.Abs(w.In.Y)*(b.Hi.Y-b.Lo.Y)/2
+	return x*w.In.X + y*w.In.Y - reach
 }
 
 // highest returns the height of the highest solid.
@@ -96,9 +106,13 @@ func (s *Scene) fromTrim() Reading {
 	n, want := farOff(), ""
 	for k := range s.Walls {
 		w := &s.Walls[k]
+		most := s.Nearest(w, s.Feet, s.highest())
+		if w.BaseDeep > 0 {
+			most += w.BaseDeep
+		}
 		for i := range s.Solids {
 			b := &s.Solids[i]
-			if b.Lo.Z >= lowTrim || s.beyond(w, b) {
+			if b.Lo.Z >= lowTrim || w.noNearer(b)-most >= math.Min(n.gap, trimNear) || s.beyond(w, b) {
 				continue
 			}
 			if ask := s.baseboard(w, b, &n); ask != "" {
