@@ -66,6 +66,6 @@ func BenchmarkDrawOnly(b *testing.B) {
 func BenchmarkSheets(b *testing.B) {
 	s, answers, _ := benchTownHouse(b)
 	for b.Loop() {
-		view.Sheets(s, answers, SheetOptions{Unit: length.Inches, Date: "June 9, 2027"})
+		view.Sheets(s, answers, view.SheetOptions{Unit: length.Inches, Date: "June 9, 2027"})
 	}
 }
