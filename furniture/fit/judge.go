@@ -24,10 +24,11 @@ func (j judge) answer(f Finding, us []uncertainty) Answer {
 		a.Verdict, a.Reason = NotApplicable, f.Absent
 		return a
 	}
-	a.Lines = make([]Line, 0, 2*len(f.Readings))
+	j.s.lines = j.s.lines[:0]
 	for i := range f.Readings {
-		j.lines(&a, i, &f.Readings[i], us[i].total)
+		j.lines(i, &f.Readings[i], us[i].total)
 	}
+	a.Lines = slices.Clone(j.s.lines)
 	j.settle(&a)
 	if a.Decides >= 0 {
 		j.explain(&a, f, us)
@@ -37,7 +38,7 @@ func (j judge) answer(f Finding, us []uncertainty) Answer {
 }
 
 // lines holds one reading against each of its rows that means something at the job's places.
-func (j judge) lines(a *Answer, i int, r *Reading, u float64) {
+func (j judge) lines(i int, r *Reading, u float64) {
 	for _, id := range r.Rows {
 		row, force, place := j.s.row(id)
 		if force == yardstick.NoForce {
@@ -45,7 +46,7 @@ func (j judge) lines(a *Answer, i int, r *Reading, u float64) {
 		}
 		l := Line{Row: r.held(row), Place: place, Force: force, At: r.At, Parts: r.Parts, reading: i}
 		j.decide(&l, r, u)
-		a.Lines = append(a.Lines, l)
+		j.s.lines = append(j.s.lines, l)
 	}
 }
 

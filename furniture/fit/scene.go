@@ -35,6 +35,8 @@ type Scene struct {
 
 	tallest     float64    // height of the bed over its feet
 	blanks      []geom.Box // the boxes of the parts, turned so that axis 2 is up where they stand upright
+	lines       []Line     // room to judge in, used again and again
+	blockers    []blocker  // and to look past
 	bedPlan     bedPlan
 	facets      []Facet
 	ceilingKeys []string

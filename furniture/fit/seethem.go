@@ -93,7 +93,7 @@ func (s *Scene) between(eye geom.V3, points []geom.V3) []blocker {
 		lo = geom.V3{X: math.Min(lo.X, p.X), Y: math.Min(lo.Y, p.Y), Z: math.Min(lo.Z, p.Z)}
 		hi = geom.V3{X: math.Max(hi.X, p.X), Y: math.Max(hi.Y, p.Y), Z: math.Max(hi.Z, p.Z)}
 	}
-	out := make([]blocker, 0, 64)
+	out := s.blockers[:0]
 	for i := range s.Solids {
 		if b := &s.Solids[i]; boundsGap(lo, hi, b.Lo, b.Hi) == 0 {
 			out = append(out, blocker{&b.Box, b.Lo, b.Hi})
@@ -109,6 +109,7 @@ func (s *Scene) between(eye geom.V3, points []geom.V3) []blocker {
 			add(box)
 		}
 	}
+	s.blockers = out
 	return out
 }
 
