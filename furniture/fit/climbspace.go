@@ -42,12 +42,13 @@ func (s *Scene) climbSpace() Finding {
 		return Finding{Readings: []Reading{ask("floor", s.Wants, climbSpaceRows...)}}
 	}
 	all, want := s.onFloor()
-	depth, what := s.climbStrip().free(all[:len(s.Walls)])
+	b := s.climbStrip()
+	depth, what := b.free(s.across(b))
 	for _, x := range all[len(s.Walls):] {
 		if x.what == "bed" || math.IsInf(depth, 1) {
 			continue
 		}
-		if d, ok := s.climbStrip().reach(x.outline); ok && d > touching && d < depth {
+		if d, ok := b.reach(x.outline); ok && d > touching && d < depth {
 			depth, what = d, x.what
 		}
 	}

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"math"
+	"slices"
 
 	"bunkwright/furniture/yardstick"
 	"bunkwright/room/geom"
@@ -224,6 +225,10 @@ func (s *Scene) angleWords(degrees float64) string {
 // sweep answers whether bed, ladder and pulled drawers are all clear of every door.
 func (s *Scene) sweep(doors []Reading) Reading {
 	r := Reading{At: "every door", Rows: []string{"door-sweep"}, Yes: true}
+	if !slices.ContainsFunc(doors, func(d Reading) bool { return d.Skip == "" }) {
+		r.Skip = doors[0].Skip
+		return r
+	}
 	for _, d := range doors {
 		switch {
 		case d.Ask != "":

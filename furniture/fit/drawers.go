@@ -70,16 +70,17 @@ func (s *Scene) drawersSlide() Finding {
 	return f
 }
 
-// floorRise returns how much the floor rises from the posts to the end of the drawers' travel.
+// floorRise returns how much the floor rises at most from the posts to the end of the drawers' travel: a floor that falls gains nothing,
+// since the shut drawer stands level with the posts.
 func (s *Scene) floorRise() (rise float64, want string) {
 	up, down := s.v(s.Survey.Layout.Floor.Rise), s.v(s.Survey.Layout.Floor.Fall)
 	switch {
 	case !math.IsNaN(up) && !math.IsNaN(down):
-		return up - down, ""
+		return math.Max(0, up-down), ""
 	case !math.IsNaN(up):
 		return up, ""
 	case !math.IsNaN(down):
-		return -down, ""
+		return 0, ""
 	}
 	return 0, "does the floor rise or fall where the drawers pull out, and by how much?"
 }

@@ -24,11 +24,19 @@ import (
 //	# want: rail-height fits
 //	# base: plain
 //
+//	# line: power own-plug-depth outlet.far.plug does-not-fit have 45
+//	# figure: doors-swing opens_to 61.04
+//	# says: drawers-open meets door.hall
+//
+// A line is one reading held against one row, which shows what stands beside the answer that decides; says looks for a text in an
+// answer's reason, question back, band or notes.
+//
 // With a base it only holds what differs from that file: tables are merged, lists of tables by their key (or name, or for), and the
 // text "unset" takes a key away. The number of a spare is a hand calculation, shown in a comment of the file.
 type fixture struct {
 	path  string
 	wants []want
+	sides []side
 	data  []byte
 }
 
@@ -45,10 +53,12 @@ const spareWithin = 0.06
 func TestFixtures(t *testing.T) {
 	for _, f := range fixtures(t) {
 		t.Run(strings.TrimSuffix(f.path, ".toml"), func(t *testing.T) {
-			scene, answers := ask(t, f.path, f.data)
-			_ = scene
+			_, answers := ask(t, f.path, f.data)
 			for _, w := range f.wants {
 				w.check(t, answers)
+			}
+			for _, sd := range f.sides {
+				sd.check(t, answers)
 			}
 		})
 	}
@@ -117,6 +127,9 @@ func readFixture(t *testing.T, path string, data []byte) fixture {
 	for _, line := range strings.Split(string(data), "\n") {
 		if text, ok := strings.CutPrefix(line, "# want: "); ok {
 			f.wants = append(f.wants, readWant(t, path, text))
+		}
+		if sd, ok := readSide(line); ok {
+			f.sides = append(f.sides, sd)
 		}
 		if base, ok := strings.CutPrefix(line, "# base: "); ok {
 			f.data = overlay(t, base, data)

@@ -92,6 +92,22 @@ func (s *Scene) wallsOnFloor() []stander {
 	return out
 }
 
+// across returns the walls that a strip may end at. A wall that runs along it is beside it, whatever its lean: where such a wall would
+// stand in the strip, another one comes before.
+func (s *Scene) across(b strip) []stander {
+	all := s.wallsOnFloor()
+	out := all[:0]
+	for i := range s.Walls {
+		if math.Abs(s.Walls[i].In.Dot(b.out)) > alongStrip {
+			out = append(out, all[i])
+		}
+	}
+	return out
+}
+
+// alongStrip is the sine of the angle up to which a wall runs along a strip: about 6 degrees, more than any corner is out of square.
+const alongStrip = 0.1
+
 func wallKey(w *Wall) string { return "wall." + w.Key }
 
 // thingsOnFloor returns furniture that stays and heaters. ask is set where one is there whose place or size nobody read, or where

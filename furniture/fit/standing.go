@@ -77,7 +77,7 @@ func (s *Scene) settleAt(w *Wall, gap float64) {
 	fromEnd := p.From != "" && p.From == string([]rune(w.Key)[1])
 	start := along
 	if along == 0 {
-		start = s.endClear(w, fromEnd, z0, z1)
+		start = s.endClear(w, fromEnd, [2]float64{out, out + long + wide - span}, z0, z1)
 	}
 	if fromEnd {
 		start = w.Len - start - span
@@ -93,8 +93,8 @@ func (s *Scene) settleAt(w *Wall, gap float64) {
 }
 
 // endClear returns how far from the end of the wall the bed stands when it is pushed right against the wall there: where that wall
-// comes nearest.
-func (s *Scene) endClear(w *Wall, fromEnd bool, z0, z1 float64) float64 {
+// comes nearest, over the bed's height and over how far the bed reaches out, since the corner may be out of square.
+func (s *Scene) endClear(w *Wall, fromEnd bool, out [2]float64, z0, z1 float64) float64 {
 	n := len(s.Walls)
 	other := &s.Walls[(w.Index+n-1)%n]
 	if fromEnd {
@@ -104,7 +104,13 @@ func (s *Scene) endClear(w *Wall, fromEnd bool, z0, z1 float64) float64 {
 	if cross < 0.5 || !s.convexAt(w, fromEnd) {
 		return 0
 	}
-	return s.Nearest(other, z0, z1) / cross
+	corner := w.from(fromEnd, 0)
+	clear := math.Inf(-1)
+	for _, o := range out {
+		inside := w.Point(corner, o).Sub(other.A).Dot(other.In)
+		clear = math.Max(clear, (s.Nearest(other, z0, z1)-inside)/cross)
+	}
+	return clear
 }
 
 // convexAt tells whether the corner at that end of the wall is an inside corner of the room.

@@ -202,7 +202,7 @@ func (s *Scene) nearBox(n *nearestTo, box geom.Box, what string) {
 	lo, hi := box.Bounds()
 	for i := range s.Solids {
 		b := &s.Solids[i]
-		if boundsGap(lo, hi, b.Lo, b.Hi) < n.gap {
+		if apart := boundsGap(lo, hi, b.Lo, b.Hi); apart == 0 || apart < n.gap { // 0 may hide any depth
 			n.take(geom.BoxGap(box, b.Box), b.Part.ID, what)
 		}
 	}

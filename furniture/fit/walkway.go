@@ -92,7 +92,7 @@ func (s *Scene) footOfBed(all []stander) Reading {
 		x, d = lo.X, geom.V3{X: -1}
 	}
 	b := strip{from: s.ToRoom.Point(geom.V3{X: x, Y: (lo.Y + hi.Y) / 2}).XY(), out: s.ToRoom.Dir(d).XY(), half: (hi.Y - lo.Y) / 2}
-	depth, what := b.free(all)
+	depth, what := b.free(append(s.across(b), all[len(s.Walls):]...))
 	if math.IsInf(depth, 1) {
 		depth = 0
 	}
