@@ -113,76 +113,71 @@ func (s *Scene) coverGrille(g *grille, r *Reading) (lowest float64) {
 			r.Ask = o.Ask
 			return lowest
 		}
-		s.coverPlan(g, r, func(t *thing) bool { return t.hi.Z > o.Z-high && t.lo.Z < o.Z })
+		s.coverPlan(g, r, region{lo: geom.V3{Z: o.Z - high}, hi: geom.V3{Z: o.Z}})
 		return lowest
 	}
-	s.coverPlan(g, r, func(t *thing) bool { return t.lo.Z < high })
-	s.things(func(t *thing) {
-		if t.lo.Z < lowest && planGap(g.plan, t.box.Footprint()) == 0 {
-			lowest = t.lo.Z
+	s.coverPlan(g, r, region{lo: geom.V3{Z: math.Inf(-1)}, hi: geom.V3{Z: high}})
+	s.things(g.over(region{lo: everywhere.lo, hi: everywhere.hi}, 0), func(t *Solid) {
+		if t.Lo.Z < lowest && planGap(g.plan, t.Box.Footprint()) == 0 {
+			lowest = t.Lo.Z
 		}
 	})
 	return lowest
 }
 
-// coverPlan takes from a register in floor or ceiling whatever counts and lies over it.
-func (s *Scene) coverPlan(g *grille, r *Reading, counts func(*thing) bool) {
+// over narrows a stretch of height to what is over the register or within some distance of it.
+func (g *grille) over(z region, beside float64) region {
 	lo, hi := g.plan.Bounds()
-	free := []geom.Polygon{g.plan}
-	gap := math.Inf(1)
-	s.things(func(t *thing) {
-		if !counts(t) {
-			return
-		}
-		if d := boundsGap(lo.At(0), hi.At(0), t.lo.XY().At(0), t.hi.XY().At(0)); d > 0 && d >= math.Min(gap, touchWide) {
-			return
-		}
-		foot := t.box.Footprint()
-		d := planGap(g.plan, foot)
-		gap = math.Min(gap, d)
-		if d > 0 {
-			return
-		}
-		var rest []geom.Polygon
-		for _, p := range free {
-			rest = append(rest, p.Without(foot.Lines()...)...)
-		}
-		free = rest
-		r.covered(g, t.name)
-	})
-	left := 0.0
-	for _, p := range free {
-		left += p.Area()
-	}
-	r.share(CoveredShare(g.plan.Area(), left), s.doubt(g, gap))
+	return region{lo: geom.V3{X: lo.X - beside, Y: lo.Y - beside, Z: z.lo.Z}, hi: geom.V3{X: hi.X + beside, Y: hi.Y + beside, Z: z.hi.Z}}
 }
 
-// touchWide is how far away a thing may be and still be looked at: further than any uncertainty of a register's place that matters, mm.
-const touchWide = 500
-
-// coverFace takes from a grille in a wall whatever is close before it.
-func (s *Scene) coverFace(g *grille, r *Reading, deep float64) {
-	in := g.face
-	rest := []geom.Polygon{geom.Rect(in.Lo.X, in.Lo.Y, in.Hi.X, in.Hi.Y)}
-	for _, sh := range s.shades(g.wall, in, deep) {
-		hides := geom.Rect(sh.Lo.X, sh.Lo.Y, sh.Hi.X, sh.Hi.Y)
-		var next []geom.Polygon
-		for _, p := range rest {
-			next = append(next, p.Without(hides.Lines()...)...)
+// coverPlan takes from a register in floor or ceiling what lies over it between two heights.
+func (s *Scene) coverPlan(g *grille, r *Reading, z region) {
+	left := cover{free: []geom.Polygon{g.plan}, gap: math.Inf(1)}
+	s.things(g.over(z, s.placeDoubt(g)), func(t *Solid) {
+		if t.Lo.Z >= z.hi.Z || t.Hi.Z <= z.lo.Z {
+			return
 		}
-		rest = next
-		r.covered(g, sh.name)
-	}
-	left := 0.0
-	for _, p := range rest {
-		left += p.Area()
-	}
-	wider := geom.Rectangle{Lo: geom.V2{X: in.Lo.X - touchWide, Y: in.Lo.Y}, Hi: geom.V2{X: in.Hi.X + touchWide, Y: in.Hi.Y}}
-	gap := math.Inf(1)
+		foot := t.Box.Footprint()
+		if left.take(foot, planGap(g.plan, foot)) {
+			r.covered(g, t.Part.ID)
+		}
+	})
+	s.share(r, g, g.plan.Area(), &left)
+}
+
+// coverFace takes from a grille in a wall what is close before it.
+func (s *Scene) coverFace(g *grille, r *Reading, deep float64) {
+	in, beside := g.face, s.placeDoubt(g)
+	left := cover{free: []geom.Polygon{geom.Rect(in.Lo.X, in.Lo.Y, in.Hi.X, in.Hi.Y)}, gap: math.Inf(1)}
+	wider := geom.Rectangle{Lo: geom.V2{X: in.Lo.X - beside, Y: in.Lo.Y}, Hi: geom.V2{X: in.Hi.X + beside, Y: in.Hi.Y}}
 	for _, sh := range s.shades(g.wall, wider, deep) {
-		gap = math.Min(gap, math.Max(0, math.Max(in.Lo.X-sh.Hi.X, sh.Lo.X-in.Hi.X)))
+		gap := math.Max(0, math.Max(in.Lo.X-sh.Hi.X, sh.Lo.X-in.Hi.X))
+		if left.take(geom.Rect(sh.Lo.X, sh.Lo.Y, sh.Hi.X, sh.Hi.Y), gap) {
+			r.covered(g, sh.name)
+		}
 	}
-	r.share(CoveredShare(in.Area(), left), s.doubt(g, gap))
+	s.share(r, g, in.Area(), &left)
+}
+
+// cover is what is left free of a register, and how far away the nearest thing is that does not lie over it.
+type cover struct {
+	free []geom.Polygon
+	gap  float64
+}
+
+// take takes away what lies under an outline; it tells whether the outline is over the register at all.
+func (c *cover) take(over geom.Polygon, gap float64) bool {
+	c.gap = math.Min(c.gap, gap)
+	if gap > 0 {
+		return false
+	}
+	var rest []geom.Polygon
+	for _, p := range c.free {
+		rest = append(rest, p.Without(over.Lines()...)...)
+	}
+	c.free = rest
+	return true
 }
 
 func (r *Reading) covered(g *grille, name string) {
@@ -190,20 +185,23 @@ func (r *Reading) covered(g *grille, name string) {
 	r.Edge = name + " covers " + g.key
 }
 
-// share sets the share that is covered, rounding apart, and why a clear one is too close to call.
-func (r *Reading) share(covered float64, doubt string) {
-	r.Have = math.Max(0, covered)
-	if r.Have < 1e-9 {
-		r.Have, r.Edge, r.Cap = 0, "", doubt
+// share sets the share that is covered, rounding apart; a register that is clear by less than its place is known is too close to call.
+func (s *Scene) share(r *Reading, g *grille, area float64, left *cover) {
+	sum := 0.0
+	for _, p := range left.free {
+		sum += p.Area()
+	}
+	if r.Have = CoveredShare(area, sum); r.Have >= 1e-9 {
+		return
+	}
+	r.Have, r.Edge = 0, ""
+	if left.gap > 0 && left.gap < s.placeDoubt(g) {
+		r.Cap = fmt.Sprintf("%s is nearer to the bed than its place is known: read it again from corner %s", g.key, cornerOf(g.rec.Wall, g.rec.From))
 	}
 }
 
-// doubt tells why a register that is clear of the bed by a gap may still be under it. A share of nothing does not move with the
-// register's place, so its uncertainty is asked for here.
-func (s *Scene) doubt(g *grille, gap float64) string {
-	u := math.Hypot(s.Survey.Sigma(g.refs.At), s.Survey.Sigma(g.refs.Out))
-	if gap > 0 && gap < 2*u {
-		return fmt.Sprintf("%s is nearer to the bed than its place is known: read it again from corner %s", g.key, cornerOf(g.rec.Wall, g.rec.From))
-	}
-	return ""
+// placeDoubt is how far off a register may lie: twice the uncertainty of its place. A share of nothing does not move with the place, so
+// this is asked for here.
+func (s *Scene) placeDoubt(g *grille) float64 {
+	return 2 * math.Hypot(s.Survey.Sigma(g.refs.At), s.Survey.Sigma(g.refs.Out))
 }

@@ -111,7 +111,7 @@ func (s *Scene) alarmFans(a *alarmAt) []Reading {
 		key := keyed("fan", rec.Key, i)
 		r := Reading{At: a.key + "." + key, Rows: rows, Parts: []string{a.key, key}, Ask: s.askSpot("the middle of", key, rec.Spot, refs.SpotRefs)}
 		if r.Ask == "" && s.unread(refs.Sweep) {
-			r.Ask = "how wide is the sweep of " + key + " over its blade tips?"
+			r.Ask = askSweep(key, rec.Wall)
 		}
 		if at, ok := s.spot(refs.SpotRefs); ok {
 			r.Have = at.Dist(a.at) - s.v(refs.Sweep)/2
@@ -202,9 +202,9 @@ func (s *Scene) inTheWay(i int, a *alarmAt) string {
 		return ""
 	}
 	name, least := "", math.Inf(1)
-	s.things(func(t *thing) {
-		if t0, t1, ok := t.box.Ray(from, dir); ok && t1 > 0 && t0 < least {
-			name, least = t.name, t0
+	s.things(along(from, dir, 1e5), func(t *Solid) {
+		if t0, t1, ok := t.Box.Ray(from, dir); ok && t1 > 0 && t0 < least {
+			name, least = t.Part.ID, t0
 		}
 	})
 	if name == "" {

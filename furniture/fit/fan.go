@@ -3,7 +3,6 @@ package fit
 import (
 	"math"
 
-	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/people"
 	"bunkwright/room/geom"
 )
@@ -60,20 +59,21 @@ func (s *Scene) fanAndLights() Finding {
 	if !s.Stands {
 		return Finding{Readings: []Reading{ask("fan", s.Wants, fanAsked...)}}
 	}
-	var f Finding
+	f := Finding{Readings: make([]Reading, 0, 5*fans+4*lights+2)}
+	k := s.kneeling()
 	if s.unlisted(fans, "fan") {
 		f.Readings = append(f.Readings, ask("fan", "is there a ceiling fan?", fanAsked...))
 	}
 	for i := range s.Job.Room.Fans {
 		fan := s.fan(i)
-		f.Readings = append(f.Readings, s.fanReadings(&fan)...)
+		f.Readings = append(f.Readings, s.fanReadings(&fan, &k)...)
 	}
 	if s.unlisted(lights, "light") {
 		f.Readings = append(f.Readings, ask("light", "is there a light on the ceiling or near the bed?", lightAsked...))
 	}
 	for i := range s.Job.Room.Lights {
 		light := s.light(i)
-		f.Readings = append(f.Readings, s.lightReadings(&light)...)
+		f.Readings = append(f.Readings, s.lightReadings(&light, &k)...)
 	}
 	return f
 }
@@ -85,12 +85,16 @@ func (s *Scene) fan(i int) fitting {
 	switch {
 	case f.ask != "":
 	case math.IsNaN(f.radius):
-		f.ask = "how wide is the sweep of " + f.key + " over its blade tips?"
+		f.ask = askSweep(f.key, rec.Wall)
 	case math.IsNaN(f.low):
-		f.ask = "how high over the floor are the blades of " + f.key + "?"
+		f.ask = "how high over the floor are the blades of " + f.key + " by wall " + rec.Wall + "?"
 	}
 	f.at, _ = s.spot(refs.SpotRefs)
 	return f
+}
+
+func askSweep(key, wall string) string {
+	return "how wide is the sweep of " + key + " by wall " + wall + " over its blade tips?"
 }
 
 func (s *Scene) light(i int) fitting {
@@ -101,31 +105,31 @@ func (s *Scene) light(i int) fitting {
 	switch {
 	case f.ask != "":
 	case math.IsNaN(f.radius):
-		f.ask = "how wide is " + f.key + "?"
+		f.ask = askSize("wide", f.key, rec.Wall)
 	case math.IsNaN(f.low) && f.recessed:
 		o := s.ceilingOver(disc(f.at, f.radius))
 		f.low, f.ask = o.Z, o.Ask
 	case math.IsNaN(f.low):
-		f.ask = "how high over the floor is the lowest point of " + f.key + "?"
+		f.ask = "how high over the floor is the lowest point of " + f.key + " by wall " + rec.Wall + "?"
 	}
 	return f
 }
 
-func (s *Scene) fanReadings(f *fitting) []Reading {
+func (s *Scene) fanReadings(f *fitting, k *kneel) []Reading {
 	if f.ask != "" {
 		return []Reading{ask(f.key+".distance", f.ask, fanDistanceRows...), ask(f.key+".reach", f.ask, reachUpRows...)}
 	}
 	d, part := s.fromUpperBed(f)
 	return []Reading{
 		{At: f.key + ".distance", Rows: fanDistanceRows, Have: d, Parts: []string{f.key, part}, Edge: "nearest is " + part},
-		s.kneelingReading(f),
+		s.kneelingReading(f, k),
 		s.underReading(f),
 		{At: f.key + ".floor", Rows: fanFloorRows, Have: f.low, Parts: []string{f.key}},
 		{At: f.key + ".wall", Rows: fanWallRows, Have: s.tipToWall(f), Parts: []string{f.key}},
 	}
 }
 
-func (s *Scene) lightReadings(f *fitting) []Reading {
+func (s *Scene) lightReadings(f *fitting, k *kneel) []Reading {
 	if f.ask != "" {
 		return []Reading{ask(f.key+".distance", f.ask, lightDistanceRows...), ask(f.key+".reach", f.ask, reachUpRows...)}
 	}
@@ -137,7 +141,7 @@ func (s *Scene) lightReadings(f *fitting) []Reading {
 	near, what := s.fromBedding(f)
 	return []Reading{
 		{At: f.key + ".distance", Rows: lightDistanceRows, Have: d, Parts: []string{f.key, part}, Edge: "nearest is " + part},
-		s.kneelingReading(f),
+		s.kneelingReading(f, k),
 		s.underReading(f),
 		{At: f.key + ".storage", Rows: rows, Have: near, Parts: []string{f.key, what}, Edge: "nearest is " + what},
 	}
@@ -155,41 +159,41 @@ func (f *fitting) from(plan float64, bottom, top float64) float64 {
 // is nearest.
 func (s *Scene) fromUpperBed(f *fitting) (d float64, part string) {
 	deck := s.Feet + s.Bed.Upper.Top
-	return s.nearestTo(f, deck, func(t *thing) bool {
-		return !t.hung && t.hi.Z >= deck-touch && (t.part != nil || t.name == "mattress.upper")
+	return s.nearestTo(f, deck, func(t *Solid) bool {
+		return !t.hung() && t.Hi.Z >= deck-touch && t.Part != &mattressPart[lowerBed]
 	})
 }
 
 // fromBedding is the same for mattresses and shelf boards, from any height.
 func (s *Scene) fromBedding(f *fitting) (d float64, part string) {
-	return s.nearestTo(f, math.Inf(-1), func(t *thing) bool { return t.part == nil || t.isBoard() })
+	return s.nearestTo(f, math.Inf(-1), func(t *Solid) bool { return t.mattress() || t.isBoard() })
 }
 
-func (s *Scene) nearestTo(f *fitting, above float64, counts func(*thing) bool) (d float64, part string) {
+func (s *Scene) nearestTo(f *fitting, above float64, counts func(*Solid) bool) (d float64, part string) {
 	d = math.Inf(1)
 	lo := geom.V3{X: f.at.X - f.radius, Y: f.at.Y - f.radius, Z: f.low}
 	hi := geom.V3{X: f.at.X + f.radius, Y: f.at.Y + f.radius, Z: f.low}
 	if !f.disc {
 		hi.Z = math.Inf(1)
 	}
-	s.things(func(t *thing) {
-		if !counts(t) || boundsGap(lo, hi, t.lo, t.hi) >= d {
+	s.things(everywhere, func(t *Solid) {
+		if boundsGap(lo, hi, t.Lo, t.Hi) >= d || !counts(t) {
 			return
 		}
 		if e := s.toThing(f, t, above); e < d {
-			d, part = e, t.name
+			d, part = e, t.Part.ID
 		}
 	})
 	return d, part
 }
 
 // toThing returns the distance of a fitting from the part of a thing that lies above a height; a sloping board is taken in pieces.
-func (s *Scene) toThing(f *fitting, t *thing, above float64) float64 {
-	if !sloping(t.box) {
-		return f.from(near(t.box.Footprint(), f.at), math.Max(t.lo.Z, above), t.hi.Z)
+func (s *Scene) toThing(f *fitting, t *Solid, above float64) float64 {
+	if !sloping(&t.Box) {
+		return f.from(planFrom(&t.Box, f.at), math.Max(t.Lo.Z, above), t.Hi.Z)
 	}
 	d := math.Inf(1)
-	for _, p := range piecesOf(*t.box) {
+	for _, p := range piecesOf(t.Box) {
 		if p.Top() >= above-touch {
 			d = math.Min(d, f.from(near(p.Footprint(), f.at), math.Max(p.Bottom(), above), p.Top()))
 		}
@@ -197,22 +201,30 @@ func (s *Scene) toThing(f *fitting, t *thing, above float64) float64 {
 	return d
 }
 
-// kneelingReading is how far a fitting stays out of the reach of who kneels up in the top bed.
-func (s *Scene) kneelingReading(f *fitting) Reading {
-	r := Reading{At: f.key + ".reach", Rows: reachUpRows, Parts: []string{f.key, "mattress.upper"}}
+// kneel is how far whoever sleeps in the top bed reaches when kneeling up: over the mattress, and sideways beyond the bed.
+type kneel struct {
+	up, side float64
+	ask      string
+}
+
+func (s *Scene) kneeling() kneel {
 	up, what := s.furthestReach(upperBed, people.KneelingReach)
 	side, more := s.sideways(upperBed)
 	if what == "" {
 		what = more
 	}
-	if what != "" {
-		r.Ask = what
+	return kneel{up, side, what}
+}
+
+// kneelingReading is how far a fitting stays out of that reach.
+func (s *Scene) kneelingReading(f *fitting, k *kneel) Reading {
+	r := Reading{At: f.key + ".reach", Rows: reachUpRows, Parts: []string{f.key, "mattress.upper"}}
+	if r.Ask = k.ask; k.ask != "" {
 		return r
 	}
-	level := signedFrom(s.foot(), f.at) - f.radius - side
-	r.Have = outside(level, f.low-s.mattressTop(upperBed)-up)
+	r.Have = outside(signedFrom(s.foot(), f.at)-f.radius-k.side, f.low-s.mattressTop(upperBed)-k.up)
 	r.Edge = "kneeling up on the upper mattress"
-	r.Uses = []Use{{"kneeling reach over the mattress", up, "mm", "table"}, {"reach sideways beyond the rail", side, "mm", "table"},
+	r.Uses = []Use{{"kneeling reach over the mattress", k.up, "mm", "table"}, {"reach sideways beyond the rail", k.side, "mm", "table"},
 		{"bed.upper.height", s.Bed.Upper.Top, "mm", "chosen"}, {"bed.upper.mattress_thick", s.Bed.Upper.MattressTop - s.Bed.Upper.Top, "mm", "chosen"}}
 	return r
 }
@@ -253,6 +265,3 @@ func (s *Scene) tipToWall(f *fitting) float64 {
 	}
 	return least - f.radius
 }
-
-// isBoard tells whether a thing is the board of a wall shelf.
-func (t *thing) isBoard() bool { return t.hung && t.part.Role == bunk.RoleShelf }

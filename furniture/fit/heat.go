@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"bunkwright/furniture"
 	"bunkwright/furniture/bunk"
 	"bunkwright/room"
 	"bunkwright/room/geom"
@@ -67,8 +68,6 @@ func (s *Scene) heat() Finding {
 		return Finding{Readings: []Reading{ask("heater", "is there a heater in the room, and of what kind?", "own-heater-front")}}
 	case len(list) == 0:
 		return absent("there is no heater")
-	case !s.Stands:
-		return Finding{Readings: []Reading{ask("heater", s.Wants, "own-heater-front")}}
 	}
 	var f Finding
 	for i := range list {
@@ -83,6 +82,8 @@ func (s *Scene) heaterReadings(i int) []Reading {
 	switch {
 	case !known:
 		return []Reading{ask(h.key, fmt.Sprintf("what kind of heater is %s on wall %s?", h.key, h.rec.Wall), "own-heater-front")}
+	case !s.Stands:
+		return []Reading{ask(h.key, s.Wants, rows[heatFront]...)}
 	case what != "":
 		return []Reading{ask(h.key, what, rows[heatFront]...)}
 	}
@@ -157,13 +158,13 @@ type nearest struct {
 // nearestSides returns what is nearest before, beside and above a heater.
 func (s *Scene) nearestSides(h *heaterAt) [3]nearest {
 	out := [3]nearest{{d: math.Inf(1)}, {d: math.Inf(1)}, {d: math.Inf(1)}}
-	s.things(func(t *thing) { h.take(&out, t, [3]string{" before", " beside", " above"}) })
+	s.things(everywhere, func(t *Solid) { h.take(&out, t, &inPlace) })
 	for i := range s.Bed.Drawers {
 		d := &s.Bed.Drawers[i]
 		box := s.ToRoom.Box(pulled(d))
-		t := thing{name: d.ID, box: &box}
-		t.lo, t.hi = box.Bounds()
-		h.take(&out, &t, [3]string{", pulled out, before", ", pulled out, beside", ", pulled out, above"})
+		t := Solid{Part: &furniture.Part{ID: d.ID}, Box: box}
+		t.Lo, t.Hi = box.Bounds()
+		h.take(&out, &t, &pulledOut)
 	}
 	return out
 }
@@ -175,29 +176,39 @@ func pulled(d *bunk.DrawerAt) geom.Box {
 	return geom.NewBox(lo, hi)
 }
 
+// How a thing stands to a heater, in words, by its side.
+var (
+	inPlace   = [3]string{" before", " beside", " above"}
+	pulledOut = [3]string{", pulled out, before", ", pulled out, beside", ", pulled out, above"}
+)
+
 // take measures one thing and keeps it where it is the nearest on its side.
-func (h *heaterAt) take(out *[3]nearest, t *thing, how [3]string) {
-	k := h.sideOf(t)
-	if boundsGap(h.lo, h.hi, t.lo, t.hi) >= out[k].d {
+func (h *heaterAt) take(out *[3]nearest, t *Solid, how *[3]string) {
+	gap := boundsGap(h.lo, h.hi, t.Lo, t.Hi)
+	if gap >= out[heatFront].d && gap >= out[heatSide].d && gap >= out[heatAbove].d {
 		return
 	}
-	d := t.lo.Z - h.top
+	k := h.sideOf(t)
+	if gap >= out[k].d {
+		return
+	}
+	d := t.Lo.Z - h.top
 	if k != heatAbove {
-		d = geom.BoxGap(h.box, *t.box)
+		d = geom.BoxGap(h.box, t.Box)
 	}
 	if d < out[k].d {
-		out[k] = nearest{d, t.name, how[k]}
+		out[k] = nearest{d, t.Part.ID, how[k]}
 	}
 }
 
 // sideOf tells on which side of the heater a thing is.
-func (h *heaterAt) sideOf(t *thing) side {
-	lo, hi, _, _ := h.wall.level(t.box)
+func (h *heaterAt) sideOf(t *Solid) side {
+	lo, hi, _, _ := h.wall.level(&t.Box)
 	switch {
 	case lo >= h.from[1]-touch || hi <= h.from[0]+touch:
 		return heatSide
-	case t.lo.Z >= h.top && t.lo.X < h.hi.X && h.lo.X < t.hi.X && t.lo.Y < h.hi.Y && h.lo.Y < t.hi.Y &&
-		geom.Gap(h.plan, t.box.Footprint()) < -touch:
+	case t.Lo.Z >= h.top && t.Lo.X < h.hi.X && h.lo.X < t.Hi.X && t.Lo.Y < h.hi.Y && h.lo.Y < t.Hi.Y &&
+		geom.Gap(h.plan, t.Box.Footprint()) < -touch:
 		return heatAbove
 	}
 	return heatFront

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"bunkwright/furniture"
+	"bunkwright/furniture/bunk"
 	"bunkwright/room"
 	"bunkwright/room/geom"
 	"bunkwright/room/survey"
@@ -80,36 +81,59 @@ func (s *Scene) askBeside(key string, rec room.OnWall, at survey.OnWallRefs, wid
 	return ""
 }
 
-// thing is something of the bed, or hung on the wall with it, as it stands in the room.
-type thing struct {
-	name   string // id of the part, "mattress.upper"
-	box    *geom.Box
-	lo, hi geom.V3
-	hung   bool // on the wall
-	part   *furniture.Part
+// mattressPart stands for a mattress among the parts of the bed.
+var mattressPart = [2]furniture.Part{{ID: "mattress.lower", Role: mattressRole}, {ID: "mattress.upper", Role: mattressRole}}
+
+const mattressRole = "mattress"
+
+func (b *Solid) mattress() bool { return b.Part.Role == mattressRole }
+func (b *Solid) hung() bool     { return b.Part.Frame == furniture.OnWall }
+
+// isBoard tells whether it is the board of a wall shelf.
+func (b *Solid) isBoard() bool { return b.hung() && b.Part.Role == bunk.RoleShelf }
+
+// region is a part of the room between two corners, to look for things in.
+type region struct{ lo, hi geom.V3 }
+
+// everywhere is a region without end.
+var everywhere = region{geom.V3{X: math.Inf(-1), Y: math.Inf(-1), Z: math.Inf(-1)}, geom.V3{X: math.Inf(1), Y: math.Inf(1), Z: math.Inf(1)}}
+
+func (r *region) meets(lo, hi *geom.V3) bool {
+	return lo.X <= r.hi.X && r.lo.X <= hi.X && lo.Y <= r.hi.Y && r.lo.Y <= hi.Y && lo.Z <= r.hi.Z && r.lo.Z <= hi.Z
 }
 
-// things calls f with every solid of the bed, with what hangs on the wall, and with the mattresses.
-func (s *Scene) things(f func(*thing)) {
-	var t thing
+// things calls f with every solid of the bed and of what hangs on the wall, and with the mattresses, whose bounds meet a part of the room.
+func (s *Scene) things(in region, f func(*Solid)) {
 	for i := range s.Solids {
-		b := &s.Solids[i]
-		t = thing{b.Part.ID, &b.Box, b.Lo, b.Hi, b.Part.Frame == furniture.OnWall, b.Part}
-		f(&t)
+		if b := &s.Solids[i]; in.meets(&b.Lo, &b.Hi) {
+			f(b)
+		}
 	}
-	for i := range s.Boxes {
+	var beds [2]Solid
+	for i := range beds {
 		lo, hi := s.Boxes[i].Bounds()
-		t = thing{name: "mattress." + bed(i).word(), box: &s.Boxes[i], lo: lo, hi: hi}
-		f(&t)
+		if in.meets(&lo, &hi) {
+			beds[i] = Solid{Part: &mattressPart[i], Box: s.Boxes[i], Lo: lo, Hi: hi}
+			f(&beds[i])
+		}
 	}
 }
 
 // boundsGap returns a lower bound of the distance between two boxes, from their upright bounds.
 func boundsGap(alo, ahi, blo, bhi geom.V3) float64 {
-	x := math.Max(0, math.Max(alo.X-bhi.X, blo.X-ahi.X))
-	y := math.Max(0, math.Max(alo.Y-bhi.Y, blo.Y-ahi.Y))
-	z := math.Max(0, math.Max(alo.Z-bhi.Z, blo.Z-ahi.Z))
+	x, y, z := apart(alo.X, ahi.X, blo.X, bhi.X), apart(alo.Y, ahi.Y, blo.Y, bhi.Y), apart(alo.Z, ahi.Z, blo.Z, bhi.Z)
 	return math.Sqrt(x*x + y*y + z*z)
+}
+
+// apart returns how far two stretches are from each other, 0 where they meet. It is called for every board: math.Max would cost.
+func apart(alo, ahi, blo, bhi float64) float64 {
+	if d := alo - bhi; d > 0 {
+		return d
+	}
+	if d := blo - ahi; d > 0 {
+		return d
+	}
+	return 0
 }
 
 // planGap returns the least level distance between two convex outlines, 0 where they share a point; two points are a straight wall.
@@ -118,9 +142,42 @@ func planGap(p, q geom.Polygon) float64 {
 	return d
 }
 
+// planFrom returns the level distance of a point from a box, 0 where it is over or under it.
+func planFrom(b *geom.Box, p geom.V2) float64 {
+	if !b.Upright() {
+		return near(b.Footprint(), p)
+	}
+	d := p.Sub(b.C.XY())
+	x, y := d.Dot(b.Ax[0].XY()), d.Dot(b.Ax[1].XY())
+	x, y = apart(x, x, -b.Half.X, b.Half.X), apart(y, y, -b.Half.Y, b.Half.Y)
+	return math.Sqrt(x*x + y*y)
+}
+
 // level returns the stretch along the wall that a box takes, and how far out from the wall's middle line it begins and ends.
 func (w *Wall) level(b *geom.Box) (lo, hi, near, far float64) {
 	along, out := w.Along(b.C.XY())
 	a, o := b.Reach(w.Dir.At(0)), b.Reach(w.In.At(0))
 	return along - a, along + a, out - o, out + o
+}
+
+// regionOf returns the upright bounds of a stretch of a wall, between two distances out from it and two heights.
+func (w *Wall) regionOf(along, out, z [2]float64) region {
+	r := region{lo: geom.V3{X: math.Inf(1), Y: math.Inf(1), Z: z[0]}, hi: geom.V3{X: math.Inf(-1), Y: math.Inf(-1), Z: z[1]}}
+	for _, a := range along {
+		for _, o := range out {
+			p := w.Point(a, o)
+			r.lo.X, r.lo.Y = math.Min(r.lo.X, p.X), math.Min(r.lo.Y, p.Y)
+			r.hi.X, r.hi.Y = math.Max(r.hi.X, p.X), math.Max(r.hi.Y, p.Y)
+		}
+	}
+	return r
+}
+
+// along returns the bounds of a line of some length.
+func along(from, dir geom.V3, long float64) region {
+	to := from.Add(dir.Mul(long))
+	return region{
+		lo: geom.V3{X: math.Min(from.X, to.X), Y: math.Min(from.Y, to.Y), Z: math.Min(from.Z, to.Z)},
+		hi: geom.V3{X: math.Max(from.X, to.X), Y: math.Max(from.Y, to.Y), Z: math.Max(from.Z, to.Z)},
+	}
 }

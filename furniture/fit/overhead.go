@@ -229,20 +229,28 @@ func (s *Scene) beam(i int) (geom.Box, bool) {
 
 // fittingsOver adds fans and lights whose sweep or body lies over the patch.
 func (s *Scene) fittingsOver(p Patch, o *Overhead) {
+	s.fansOver(p, o)
+	for i := range s.Survey.Layout.Lights {
+		s.lightOver(i, p, o)
+	}
+}
+
+func (s *Scene) fansOver(p Patch, o *Overhead) {
 	for i := range s.Survey.Layout.Fans {
 		refs := &s.Survey.Layout.Fans[i]
 		if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Sweep)/2 && s.v(refs.Blades) < o.Z {
 			o.lower(s.v(refs.Blades), "fan."+s.Job.Room.Fans[i].Key)
 		}
 	}
-	for i := range s.Survey.Layout.Lights {
-		refs := &s.Survey.Layout.Lights[i]
-		if s.Job.Room.Lights[i].Kind == "recessed" {
-			continue
-		}
-		if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Wide)/2 && s.v(refs.Lowest) < o.Z {
-			o.lower(s.v(refs.Lowest), "light."+s.Job.Room.Lights[i].Key)
-		}
+}
+
+func (s *Scene) lightOver(i int, p Patch, o *Overhead) {
+	refs := &s.Survey.Layout.Lights[i]
+	if s.Job.Room.Lights[i].Kind == "recessed" {
+		return
+	}
+	if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Wide)/2 && s.v(refs.Lowest) < o.Z {
+		o.lower(s.v(refs.Lowest), "light."+s.Job.Room.Lights[i].Key)
 	}
 }
 

@@ -72,7 +72,7 @@ func (s *Scene) power() Finding {
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("outlet", s.Wants, plugDepth, plugPressure)}}
 	}
-	var f Finding
+	f := Finding{Readings: make([]Reading, 0, len(s.Job.Room.Outlets)+len(s.Job.Room.Doors)+5)}
 	for _, thing := range missing {
 		f.Readings = append(f.Readings, ask(thing, fmt.Sprintf("is there %s %s in the room?", article(thing), thing), plugDepth))
 	}
@@ -103,7 +103,7 @@ func (s *Scene) notAsked() []string {
 
 // socketReadings measures the free depth before each outlet, and tells of everything that is hidden.
 func (s *Scene) socketReadings(f *Finding) []Reading {
-	var out []Reading
+	out := make([]Reading, 0, len(s.Job.Room.Outlets)+1)
 	hidden := 0
 	pressed := Reading{At: "behind", Rows: []string{plugPressure}, Yes: true, Skip: "no outlet is behind the bed"}
 	for i := range s.Job.Room.Outlets {
@@ -163,12 +163,9 @@ func (s *Scene) depthBefore(o *socket) (depth float64, part string) {
 	depth = yardstick.Figure("own-walkway")
 	from := o.wall.Point(o.along, -s.Offset(o.wall, o.height)).At(o.height)
 	dir := o.wall.In.At(0)
-	s.things(func(t *thing) {
-		if t.lo.Z > o.height || t.hi.Z < o.height {
-			return
-		}
-		if t0, t1, ok := t.box.Ray(from, dir); ok && t1 > 0 && t0 < depth {
-			depth, part = t0, t.name
+	s.things(along(from, dir, depth), func(t *Solid) {
+		if t0, t1, ok := t.Box.Ray(from, dir); ok && t1 > 0 && t0 < depth {
+			depth, part = t0, t.Part.ID
 		}
 	})
 	return depth, part

@@ -3,7 +3,7 @@ package fit
 import (
 	"fmt"
 
-	"bunkwright/furniture/timber"
+	"bunkwright/furniture/yardstick"
 )
 
 var screwLength = Question{
@@ -55,8 +55,8 @@ func (s *Scene) screwLength() Finding {
 func (s *Scene) biteReadings(i int) []Reading {
 	c := &s.Bed.Cleats[i]
 	shelf := &s.Bed.Sizes.Shelves[c.Shelf]
-	screw, err := timber.FindFastener(shelf.Fastener)
-	if err != nil {
+	screw, known := fastener(shelf.Fastener)
+	if !known {
 		return []Reading{ask(c.ID, fmt.Sprintf("which screws hold %s to wall %s?", c.ID, s.At.Key), screwBite, cableDepth)}
 	}
 	long, least := shelf.FastenerLong.MM(), screw.LeastDepth().MM()
@@ -64,8 +64,9 @@ func (s *Scene) biteReadings(i int) []Reading {
 	parts := append([]string{"wall." + s.At.Key}, c.Parts...)
 	uses := []Use{{fmt.Sprintf("bed.shelf.%d.fastener_long", c.Shelf+1), long, "mm", "chosen"},
 		{fmt.Sprintf("bed.shelf.%d.cleat", c.Shelf+1), c.Thick, "mm", "chosen"}, {screw.ID + " least depth", least, "mm", "table"}}
-	return []Reading{
-		{At: c.ID + ".bite", Rows: []string{screwBite}, Have: ScrewBite(depth, least), Parts: parts, Uses: uses},
-		{At: c.ID + ".depth", Rows: []string{cableDepth}, Have: depth, Parts: parts, Uses: uses[:2], Edge: "look for a cable first"},
+	deep := Reading{At: c.ID + ".depth", Rows: []string{cableDepth}, Have: depth, Parts: parts, Uses: uses[:2]}
+	if row, _, _ := s.row(cableDepth); row.Outcome(depth) != yardstick.Pass {
+		deep.Edge = "check for a cable first"
 	}
+	return []Reading{{At: c.ID + ".bite", Rows: []string{screwBite}, Have: ScrewBite(depth, least), Parts: parts, Uses: uses}, deep}
 }

@@ -24,34 +24,31 @@ type shade struct {
 func (s *Scene) shades(w *Wall, in geom.Rectangle, deep float64) []shade {
 	band := [2]float64{s.Furthest(w, in.Lo.Y, in.Hi.Y) - touch, s.Nearest(w, in.Lo.Y, in.Hi.Y) + deep}
 	var out []shade
-	s.things(func(t *thing) {
-		if t.hi.Z <= in.Lo.Y || t.lo.Z >= in.Hi.Y {
-			return
+	where := w.regionOf([2]float64{in.Lo.X, in.Hi.X}, band, [2]float64{in.Lo.Y, in.Hi.Y})
+	s.things(where, func(t *Solid) {
+		if lo, hi, from, to := w.level(&t.Box); lo < in.Hi.X && hi > in.Lo.X && from < band[1] && to > band[0] {
+			out = w.shade(out, t, in, band)
 		}
-		if lo, hi, from, to := w.level(t.box); lo >= in.Hi.X || hi <= in.Lo.X || from >= band[1] || to <= band[0] {
-			return
-		}
-		out = w.shade(out, t, in, band)
 	})
 	return out
 }
 
 // shade adds what one thing hides.
-func (w *Wall) shade(out []shade, t *thing, in geom.Rectangle, band [2]float64) []shade {
-	if sloping(t.box) {
-		for _, p := range piecesOf(*t.box) {
+func (w *Wall) shade(out []shade, t *Solid, in geom.Rectangle, band [2]float64) []shade {
+	if sloping(&t.Box) {
+		for _, p := range piecesOf(t.Box) {
 			lo, hi, from, to := w.level(&p)
 			r := geom.Rectangle{Lo: geom.V2{X: lo, Y: p.Bottom()}, Hi: geom.V2{X: hi, Y: p.Top()}}
 			if from < band[1] && to > band[0] && r.Overlaps(in) {
-				out = append(out, shade{r, t.name})
+				out = append(out, shade{r, t.Part.ID})
 			}
 		}
 		return out
 	}
-	lo, hi, ok := w.stretch(t.box.Footprint(), band)
-	r := geom.Rectangle{Lo: geom.V2{X: lo, Y: t.lo.Z}, Hi: geom.V2{X: hi, Y: t.hi.Z}}
+	lo, hi, ok := w.stretch(t.Box.Footprint(), band)
+	r := geom.Rectangle{Lo: geom.V2{X: lo, Y: t.Lo.Z}, Hi: geom.V2{X: hi, Y: t.Hi.Z}}
 	if ok && r.Overlaps(in) {
-		out = append(out, shade{r, t.name})
+		out = append(out, shade{r, t.Part.ID})
 	}
 	return out
 }

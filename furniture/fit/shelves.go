@@ -41,17 +41,17 @@ func (s *Scene) shelfHeights() Finding {
 	}
 	var f Finding
 	i := 0
-	s.things(func(t *thing) {
-		if t.isBoard() {
-			s.shelfReadings(i, *t, &f)
+	for k := range s.Solids {
+		if b := &s.Solids[k]; b.isBoard() {
+			s.shelfReadings(i, b, &f)
 			i++
 		}
-	})
+	}
 	return f
 }
 
 // shelfReadings measures one shelf: its board comes in the order of the shelves chosen.
-func (s *Scene) shelfReadings(i int, board thing, f *Finding) {
+func (s *Scene) shelfReadings(i int, board *Solid, f *Finding) {
 	shelf := &s.Bed.Sizes.Shelves[i]
 	b := lowerBed
 	if shelf.For == upperBed.word() {
@@ -59,25 +59,25 @@ func (s *Scene) shelfReadings(i int, board thing, f *Finding) {
 	}
 	key := fmt.Sprintf("shelf.%d", i+1)
 	top := s.mattressTop(b)
-	r := Reading{At: key + ".reach", Rows: []string{shelfReach}, Parts: []string{board.name, "mattress." + b.word()}}
+	r := Reading{At: key + ".reach", Rows: []string{shelfReach}, Parts: []string{board.Part.ID, "mattress." + b.word()}}
 	grip, what := s.leastReach(b, people.SeatedGripReach)
-	r.Have, r.Ask = ShelfReach(grip, board.hi.Z, top), what
+	r.Have, r.Ask = ShelfReach(grip, board.Hi.Z, top), what
 	r.Uses = []Use{{fmt.Sprintf("bed.shelf.%d.height", i+1), shelf.Height.MM(), "mm", "chosen"}, {"seated grip reach", grip, "mm", "table"}}
-	over := Reading{At: key + ".over", Rows: []string{shelfOver}, Yes: true, Parts: []string{board.name}}
-	if what, is := s.under(&board); is {
-		over.Yes, over.Edge, over.Parts = false, board.name+" is over "+what, append(over.Parts, what)
+	over := Reading{At: key + ".over", Rows: []string{shelfOver}, Yes: true, Parts: []string{board.Part.ID}}
+	if what, is := s.under(board); is {
+		over.Yes, over.Edge, over.Parts = false, board.Part.ID+" is over "+what, append(over.Parts, what)
 	}
 	f.Readings = append(f.Readings, r, over)
 	if b == upperBed {
-		s.footOnShelf(&board, f)
+		s.footOnShelf(board, f)
 	}
 }
 
 // under returns the mattress that a shelf hangs over: the highest one below it, where the board lies over any part of it.
-func (s *Scene) under(board *thing) (what string, is bool) {
-	plan := patch(board.box.Footprint())
+func (s *Scene) under(board *Solid) (what string, is bool) {
+	plan := patch(board.Box.Footprint())
 	for _, b := range [2]bed{upperBed, lowerBed} {
-		if s.mattressTop(b) <= board.lo.Z && plan.touchesBox(&s.Boxes[b]) {
+		if s.mattressTop(b) <= board.Lo.Z && plan.touchesBox(&s.Boxes[b]) {
 			return "mattress." + b.word(), true
 		}
 	}
@@ -85,7 +85,7 @@ func (s *Scene) under(board *thing) (what string, is bool) {
 }
 
 // footOnShelf tells what is left of the rail over a shelf that is lower than the rail's top.
-func (s *Scene) footOnShelf(board *thing, f *Finding) {
+func (s *Scene) footOnShelf(board *Solid, f *Finding) {
 	low := math.Inf(1)
 	for _, g := range s.Bed.Guards {
 		low = math.Min(low, s.Feet+g.Top)
@@ -93,8 +93,8 @@ func (s *Scene) footOnShelf(board *thing, f *Finding) {
 	if math.IsInf(low, 1) {
 		return
 	}
-	f.Figures = append(f.Figures, Figure{"rail_over_" + board.name, low - board.hi.Z, "mm"})
-	if low > board.hi.Z && board.hi.Z > s.mattressTop(upperBed) {
-		f.Notes = append(f.Notes, board.name+" is a foothold below the top of the rail: keep the bed's rail between it and the sleeper, or hang it higher")
+	f.Figures = append(f.Figures, Figure{"rail_over_" + board.Part.ID, low - board.Hi.Z, "mm"})
+	if low > board.Hi.Z && board.Hi.Z > s.mattressTop(upperBed) {
+		f.Notes = append(f.Notes, board.Part.ID+" is a foothold below the top of the rail: keep the bed's rail between it and the sleeper, or hang it higher")
 	}
 }

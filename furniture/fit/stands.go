@@ -13,10 +13,10 @@ var stands = Question{
 	Sentence: "Does the bed stand where it is put?",
 	Group:    Build,
 	Why:      "A bed that is a finger too long, or that meets trim, a casing or the slope, does not go where the drawing has it.",
-	How: "Least distance of any part from walls (their lean and bow), baseboards, casings, heaters, furniture that stays, beams and ceiling; " +
-		"where they overlap, minus the depth. The wall that the bed is pressed to is counted from its nearest point, so it never clashes by itself; " +
+	How: "Least distance of any part from walls (their lean and bow), baseboards, casings, heaters, furniture that stays, beams, ceiling, " +
+		"fans and lights over it; where they overlap, minus the depth. The wall that the bed is pressed to is counted from its nearest point, so it never clashes by itself; " +
 		"a baseboard holds the bed off unless the posts are notched round it.",
-	Depends: Standing | FarLean | FarTrim | Ceiling | Doors | Windows | Heaters | Furniture,
+	Depends: Standing | FarLean | FarTrim | Ceiling | Doors | Windows | Heaters | Fans | Lights | Furniture,
 	Measure: func(s *Scene) Finding { return s.standsThere() },
 }
 
@@ -177,7 +177,9 @@ func (s *Scene) casings(n *nearestTo) {
 	for i := range l.Windows {
 		d := &l.Windows[i]
 		if w, lo, hi, ok := s.interval(d.OnWallRefs, d.Wide); ok {
-			s.trimBox(n, w, lo, hi, s.v(d.Sill), s.v(d.Head), s.v(d.Casing), s.v(d.CasingDeep), "window."+keyOr(r.Windows[i].Key, i))
+			key := "window." + keyOr(r.Windows[i].Key, i)
+			s.trimBox(n, w, lo, hi, s.v(d.Sill), s.v(d.Head), s.v(d.Casing), s.v(d.CasingDeep), key)
+			s.innerSill(n, w, lo, hi, s.v(d.Sill), s.v(d.SillDeep), key)
 		}
 	}
 }
@@ -189,6 +191,15 @@ func (s *Scene) trimBox(n *nearestTo, w *Wall, lo, hi, sill, head, wide, deep fl
 	in := s.Nearest(w, sill, head)
 	box := w.box(lo-wide, hi+wide, in, in+deep, sill-wide, head+wide)
 	s.nearBox(n, box, what)
+}
+
+// innerSill measures every solid against the sill board inside a window, taken without thickness.
+func (s *Scene) innerSill(n *nearestTo, w *Wall, lo, hi, sill, deep float64, what string) {
+	if math.IsNaN(sill+deep) || deep == 0 {
+		return
+	}
+	in := s.Nearest(w, sill, sill)
+	s.nearBox(n, w.box(lo, hi, in, in+deep, sill, sill), what)
 }
 
 // box returns an upright box on a wall: along it, out from its middle line, and from z0 to z1.
@@ -249,7 +260,7 @@ func (s *Scene) fromThing(n *nearestTo, wall int, high float64, what string, rec
 	return ""
 }
 
-// underCeiling measures every solid against the ceiling and the beams over it. Nothing lies lower than the lowest point over the whole
+// underCeiling measures every solid against the ceiling, and the beams, fans and lights over it. Nothing lies lower than the lowest point over the whole
 // bed, so most solids need not be looked at.
 func (s *Scene) underCeiling() Reading {
 	n, want := farOff(), ""
@@ -272,10 +283,17 @@ func (s *Scene) underCeiling() Reading {
 	return n.reading("ceiling", "")
 }
 
-// lowestOver returns the lowest of ceiling and beams over a patch.
+// lowestOver returns the lowest of ceiling, beams, fans and lights over a patch; a light on a wall is left out, since a part may well
+// stand over it and nobody reads how high it ends.
 func (s *Scene) lowestOver(p Patch) Overhead {
 	o := s.ceilingOver(p)
 	s.beamsOver(p, &o)
+	s.fansOver(p, &o)
+	for i := range s.Job.Room.Lights {
+		if s.Job.Room.Lights[i].Kind != "wall" {
+			s.lightOver(i, p, &o)
+		}
+	}
 	return o
 }
 

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
+	"sync"
 
 	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/timber"
@@ -44,11 +46,23 @@ func ScrewToEdge(wide, offMiddle, edgeDistance float64) float64 {
 
 // studAt is a stud of the wall that the bed stands at, and its middle along the wall.
 type studAt struct {
-	ref   survey.StudRef
-	at    float64 // as the wall is just now
-	plan  float64 // where the plan has it
-	name  string
-	doubt string // why it may not be there
+	ref  survey.StudRef
+	wall *Wall
+	at   float64 // as the wall is just now
+	plan float64 // where the plan has it
+}
+
+func (st *studAt) name() string { return "stud " + st.ref.Key + " of wall " + st.wall.Key }
+
+// doubt tells why a stud may not be there, "" where somebody found it.
+func (st *studAt) doubt() string {
+	switch st.ref.Found {
+	case "assumed":
+		return st.name() + " is only assumed: probe it"
+	case "counted":
+		return st.name() + " is only counted off: probe it"
+	}
+	return ""
 }
 
 // cleatAt is a cleat on its wall with its screws.
@@ -58,6 +72,7 @@ type cleatAt struct {
 	screw  timber.Fastener
 	lo, hi float64   // along the wall
 	places []float64 // of the screws, along the wall
+	parts  []string  // the wall and the shelf
 	studs  []studAt  // crossed, in rising order
 }
 
@@ -77,7 +92,7 @@ func (s *Scene) studsHit() Finding {
 		what := fmt.Sprintf("where are the studs in wall %s, measured from corner %s?", s.At.Key, cornerOf(s.At.Key, ""))
 		return Finding{Readings: []Reading{ask("cleat", what, rows...)}}
 	}
-	var f Finding
+	f := Finding{Readings: make([]Reading, 0, 8*len(s.Bed.Cleats))}
 	for i := range s.Bed.Cleats {
 		f.Readings = append(f.Readings, s.cleatReadings(i, studs)...)
 	}
@@ -114,17 +129,9 @@ func (s *Scene) wallTakesScrews(w *Wall) string {
 func (s *Scene) studs(w *Wall) []studAt {
 	out := make([]studAt, 0, len(w.Refs.Studs))
 	for _, r := range w.Refs.Studs {
-		st := studAt{ref: r, at: w.from(r.FromEnd, s.v(r.At)), plan: w.from(r.FromEnd, s.planned(r.At)), name: "stud " + r.Key + " of wall " + w.Key}
-		if math.IsNaN(st.at) {
-			continue
+		if st := (studAt{r, w, w.from(r.FromEnd, s.v(r.At)), w.from(r.FromEnd, s.planned(r.At))}); !math.IsNaN(st.at) {
+			out = append(out, st)
 		}
-		switch r.Found {
-		case "assumed":
-			st.doubt = st.name + " is only assumed: probe it"
-		case "counted":
-			st.doubt = st.name + " is only counted off: probe it"
-		}
-		out = append(out, st)
 	}
 	sortStuds(out)
 	return out
@@ -132,11 +139,11 @@ func (s *Scene) studs(w *Wall) []studAt {
 
 // cleatReadings measures one cleat: each screw, the good screws in two studs, the overhang.
 func (s *Scene) cleatReadings(i int, studs []studAt) []Reading {
-	c, err := s.cleat(i, studs)
-	if err != nil {
+	c, known := s.cleat(i, studs)
+	if !known {
 		return []Reading{ask(c.ID, fmt.Sprintf("which screws hold %s to wall %s?", c.ID, s.At.Key), screwEdge)}
 	}
-	var out []Reading
+	out := make([]Reading, 0, len(c.places)+3)
 	good := make(map[string]int, len(c.studs))
 	all := len(c.places) > 0
 	for k, at := range c.places {
@@ -154,13 +161,13 @@ func (s *Scene) cleatReadings(i int, studs []studAt) []Reading {
 	if !anchored.Yes {
 		anchored.Edge = c.ID + " is not held by two studs"
 	}
-	return append(out, c.countReading(good), c.overhangReading(s.At, good), anchored)
+	return append(out, c.countReading(good), c.overhangReading(good), anchored)
 }
 
 // cleat puts a cleat on its wall. Where no places were chosen, the screws are planned in the middle of every stud that it crosses.
-func (s *Scene) cleat(i int, studs []studAt) (c cleatAt, err error) {
+func (s *Scene) cleat(i int, studs []studAt) (c cleatAt, known bool) {
 	c = cleatAt{CleatAt: &s.Bed.Cleats[i]}
-	c.shelf = &s.Bed.Sizes.Shelves[c.Shelf]
+	c.shelf, c.parts = &s.Bed.Sizes.Shelves[c.Shelf], append([]string{"wall." + s.At.Key}, c.Parts...)
 	box := s.ToWall.Box(c.Box)
 	c.lo, c.hi, _, _ = s.At.level(&box)
 	for _, st := range studs {
@@ -178,15 +185,15 @@ func (s *Scene) cleat(i int, studs []studAt) (c cleatAt, err error) {
 			c.places = append(c.places, st.plan)
 		}
 	}
-	c.screw, err = timber.FindFastener(c.shelf.Fastener)
-	return c, err
+	c.screw, known = fastener(c.shelf.Fastener)
+	return c, known
 }
 
 func (s *Scene) screwReading(c *cleatAt, st *studAt, at float64, k int) Reading {
 	wide := s.v(s.At.Refs.StudWide)
 	return Reading{
-		At: fmt.Sprintf("%s.screw.%d", c.ID, k+1), Rows: []string{screwEdge}, Have: ScrewToEdge(wide, at-st.at, c.screw.EdgeDistance.MM()),
-		Parts: append([]string{"wall." + s.At.Key}, c.Parts...), Cap: st.doubt, Edge: "into " + st.name,
+		At: c.ID + ".screw." + strconv.Itoa(k+1), Rows: []string{screwEdge}, Have: ScrewToEdge(wide, at-st.at, c.screw.EdgeDistance.MM()),
+		Parts: c.parts, Cap: st.doubt(), Edge: "into " + st.name(),
 		Uses: []Use{{c.screw.ID + " edge distance", c.screw.EdgeDistance.MM(), "mm", "table"}},
 	}
 }
@@ -203,7 +210,7 @@ func (c *cleatAt) countReading(good map[string]int) Reading {
 			second = n
 		}
 		if n > 0 && doubt == "" {
-			doubt = st.doubt
+			doubt = st.doubt()
 		}
 	}
 	r := Reading{At: c.ID + ".screws", Rows: []string{yardstick.ScrewsPerStud}, Have: float64(second), Parts: c.Parts, Cap: doubt,
@@ -216,8 +223,8 @@ func (c *cleatAt) countReading(good map[string]int) Reading {
 }
 
 // overhangReading is how far the cleat reaches past the last stud that holds it, at either end.
-func (c *cleatAt) overhangReading(w *Wall, good map[string]int) Reading {
-	r := Reading{At: c.ID + ".overhang", Rows: []string{cleatOverhang}, Parts: append([]string{"wall." + w.Key}, c.Parts...)}
+func (c *cleatAt) overhangReading(good map[string]int) Reading {
+	r := Reading{At: c.ID + ".overhang", Rows: []string{cleatOverhang}, Parts: c.parts}
 	first, last := -1, -1
 	for k, st := range c.studs {
 		if good[st.ref.Key] == 0 {
@@ -233,14 +240,28 @@ func (c *cleatAt) overhangReading(w *Wall, good map[string]int) Reading {
 		return r
 	}
 	a, b := &c.studs[first], &c.studs[last]
-	r.Have, r.Edge, r.Cap = a.at-c.lo, "past "+a.name, a.doubt
+	r.Have, r.Edge, r.Cap = a.at-c.lo, "past "+a.name(), a.doubt()
 	if over := c.hi - b.at; over > r.Have {
-		r.Have, r.Edge = over, "past "+b.name
+		r.Have, r.Edge = over, "past "+b.name()
 	}
 	if r.Cap == "" {
-		r.Cap = b.doubt
+		r.Cap = b.doubt()
 	}
 	return r
+}
+
+// fastenersByID holds the fasteners as they are asked for again and again.
+var fastenersByID = sync.OnceValue(func() map[string]timber.Fastener {
+	out := map[string]timber.Fastener{}
+	for _, f := range timber.Fasteners() {
+		out[f.ID] = f
+	}
+	return out
+})
+
+func fastener(id string) (f timber.Fastener, known bool) {
+	f, known = fastenersByID()[id]
+	return f, known
 }
 
 func sortStuds(studs []studAt) {

@@ -113,19 +113,22 @@ func (s *Scene) edgeToWall(e outerEdge, w *Wall) (gap float64, faces bool) {
 	return near, near > -touching
 }
 
-// edgeToFace returns the shortest distance from an edge to a face of the ceiling: square to it, where it comes nearest.
+// edgeToFace returns the shortest distance from an edge to a face of the ceiling: square to it, at whichever end it is over and comes
+// nearest.
 func (s *Scene) edgeToFace(e outerEdge, i int) (gap float64, ok bool) {
 	c := &s.Job.Room.Ceilings[i]
-	if c.Strip != "" || c.Corners != "" { // only where it is over the edge
-		if _, covers := s.faceOver(i, disc(e.a.XY(), 1)); !covers {
-			return 0, false
-		}
-	}
 	f := s.Survey.Layout.Ceilings[i]
 	square := math.Sqrt(1 + s.v(f.SlopeX)*s.v(f.SlopeX) + s.v(f.SlopeY)*s.v(f.SlopeY))
-	a := (s.faceHeight(i, e.a.XY()) - e.a.Z) / square
-	b := (s.faceHeight(i, e.b.XY()) - e.b.Z) / square
-	return math.Min(a, b), true
+	gap = math.Inf(1)
+	for _, p := range [2]geom.V3{e.a, e.b} {
+		if c.Strip != "" || c.Corners != "" { // only where it is over the edge
+			if _, covers := s.faceOver(i, disc(p.XY(), 1)); !covers {
+				continue
+			}
+		}
+		gap, ok = math.Min(gap, (s.faceHeight(i, p.XY())-p.Z)/square), true
+	}
+	return gap, ok
 }
 
 // edgeToShelves measures to what hangs on the wall and lies over or beside the edge.
