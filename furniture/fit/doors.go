@@ -122,9 +122,10 @@ func (s *Scene) against(g swing) stopped {
 				out.gap, out.part = d, b.Part.ID
 			}
 		}
+		lo, hi := l.Bounds()
 		for i := range s.Solids {
 			b := &s.Solids[i]
-			if farther(l, b, out.gap) {
+			if farther(l.Pin, l.Pin, b, l.Reach()+math.Max(0, out.gap)) || farther(lo, hi, b, out.gap) {
 				continue
 			}
 			plan := b.Box.Footprint()
@@ -170,12 +171,19 @@ func overhead(plan, over float64) float64 {
 	return math.Hypot(plan, over)
 }
 
-// farther tells whether a solid is surely farther from the leaf than limit.
-func farther(l geom.Leaf, b *Solid, limit float64) bool {
-	dx := math.Max(0, math.Max(b.Lo.X-l.Pin.X, l.Pin.X-b.Hi.X))
-	dy := math.Max(0, math.Max(b.Lo.Y-l.Pin.Y, l.Pin.Y-b.Hi.Y))
-	reach := l.Reach() + math.Max(0, limit)
-	return dx*dx+dy*dy > reach*reach
+// farther tells whether a solid is surely farther from what lies between two corners than limit.
+func farther(lo, hi geom.V2, b *Solid, limit float64) bool {
+	dx := math.Max(0, math.Max(b.Lo.X-hi.X, lo.X-b.Hi.X))
+	dy := math.Max(0, math.Max(b.Lo.Y-hi.Y, lo.Y-b.Hi.Y))
+	limit = math.Max(0, limit)
+	return dx*dx+dy*dy > limit*limit
+}
+
+// clearOf tells whether an outline surely lies beside all that a leaf sweeps.
+func clearOf(l geom.Leaf, p geom.Polygon) bool {
+	lo, hi := l.Bounds()
+	a, b := p.Bounds()
+	return a.X > hi.X || b.X < lo.X || a.Y > hi.Y || b.Y < lo.Y
 }
 
 func (s *Scene) doorsSwing() Finding {

@@ -150,7 +150,7 @@ func (s *Scene) drawerMeets(i int) meeting {
 	out := s.drawerStrip(i).outline(d.Travel)
 	for _, g := range s.swings() {
 		for _, l := range g.leaves {
-			if l.Gap(out) >= 0 {
+			if clearOf(l, out) || l.Gap(out) >= 0 {
 				continue
 			}
 			if a, ok := l.MeetsAt(out); ok {

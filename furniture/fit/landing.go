@@ -99,7 +99,7 @@ const doorSteps = 60
 // false position (Illinois) to a thousand-millionth of a millimetre.
 func (s *Scene) untilDoor(b strip, g swing, depth float64) float64 {
 	for _, l := range g.leaves {
-		if near(b.outline(depth), l.Pin) > l.Reach() {
+		if clearOf(l, b.outline(depth)) {
 			continue
 		}
 		depth = b.untilLeaf(l, depth)

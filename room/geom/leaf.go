@@ -17,6 +17,17 @@ type Leaf struct {
 // Reach returns how far the leaf's outermost corner is from the pin.
 func (l Leaf) Reach() float64 { return math.Hypot(l.Wide, l.Thick) }
 
+// Bounds returns the corners of an upright rectangle that holds all that the leaf and its handle sweep.
+func (l Leaf) Bounds() (lo, hi V2) {
+	r := math.Max(l.Reach(), math.Hypot(l.HandleAt, l.Handle))
+	back := -l.Thick - math.Max(l.Handle, 0)
+	if l.Opens > math.Pi/2 {
+		back = -r
+	}
+	at := func(u, v float64) V2 { return l.Pin.Add(l.Shut.Mul(u)).Add(l.In.Mul(v)) }
+	return Polygon{at(back, 0), at(r, 0), at(r, r), at(back, r)}.Bounds()
+}
+
 // local returns a point in the leaf's own axes: along Shut, and towards In.
 func (l Leaf) local(p V2) V2 {
 	d := p.Sub(l.Pin)

@@ -105,3 +105,18 @@ func TestLeafAgainstTurning(t *testing.T) {
 		}
 	})
 }
+
+// TestLeafBoundsHoldTheSweep: what lies outside the bounds is never met, and a leaf opened to any angle lies inside them.
+func TestLeafBoundsHoldTheSweep(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		num := func(lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, "n") }
+		u := turned(num(0, 6))
+		l := Leaf{Pin: V2{num(-100, 100), num(-100, 100)}, Shut: u, In: u.Right(), Wide: num(300, 900), Thick: num(20, 50), Opens: num(0.3, 3.1), HandleAt: num(200, 280), Handle: num(0, 80)}
+		lo, hi := l.Bounds()
+		p := V2{num(-1500, 1500), num(-1500, 1500)}
+		inside := p.X >= lo.X-1 && p.X <= hi.X+1 && p.Y >= lo.Y-1 && p.Y <= hi.Y+1
+		if !inside && l.Gap(Rect(p.X, p.Y, p.X+0.5, p.Y+0.5)) < 0 {
+			t.Fatalf("%v is swept outside %v to %v", p, lo, hi)
+		}
+	})
+}
