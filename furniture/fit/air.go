@@ -56,7 +56,7 @@ func (s *Scene) air() Finding {
 		g, what := s.grille(i)
 		r := Reading{At: g.key, Rows: []string{airClear}, Ask: what, Parts: []string{g.key}}
 		if what == "" {
-			lowest = math.Min(lowest, s.coverGrille(&g, &r))
+			lowest = min(lowest, s.coverGrille(&g, &r))
 		}
 		cover := Reading{At: g.key + ".cover", Rows: []string{airCover}, Ask: r.Ask, Yes: r.Have > touch, Edge: r.Edge, Parts: r.Parts}
 		f.Readings = append(f.Readings, r, cover)
@@ -152,7 +152,7 @@ func (s *Scene) coverFace(g *grille, r *Reading, deep float64) {
 	left := cover{free: []geom.Polygon{geom.Rect(in.Lo.X, in.Lo.Y, in.Hi.X, in.Hi.Y)}, gap: math.Inf(1)}
 	wider := geom.Rectangle{Lo: geom.V2{X: in.Lo.X - beside, Y: in.Lo.Y}, Hi: geom.V2{X: in.Hi.X + beside, Y: in.Hi.Y}}
 	for _, sh := range s.shades(g.wall, wider, deep) {
-		gap := math.Max(0, math.Max(in.Lo.X-sh.Hi.X, sh.Lo.X-in.Hi.X))
+		gap := max(0, max(in.Lo.X-sh.Hi.X, sh.Lo.X-in.Hi.X))
 		if left.take(geom.Rect(sh.Lo.X, sh.Lo.Y, sh.Hi.X, sh.Hi.Y), gap) {
 			r.covered(g, sh.name)
 		}
@@ -168,7 +168,7 @@ type cover struct {
 
 // take takes away what lies under an outline; it tells whether the outline is over the register at all.
 func (c *cover) take(over geom.Polygon, gap float64) bool {
-	c.gap = math.Min(c.gap, gap)
+	c.gap = min(c.gap, gap)
 	if gap > 0 {
 		return false
 	}

@@ -39,7 +39,7 @@ func (s *Scene) thickestAt(p yardstick.Place, over map[string]float64) float64 {
 	for id, rail := range over {
 		row, _, _ := s.row(id)
 		if why, _ := s.outOfScope(row, &Reading{}); why == "" && yardstick.ForceOf(p, *row) == yardstick.Limit {
-			thick = math.Min(thick, MaxMattress(rail, row.Need[0]))
+			thick = min(thick, MaxMattress(rail, row.Need[0]))
 		}
 	}
 	return thick

@@ -135,8 +135,8 @@ func (s *Scene) boundsOf(ids []string) (lo, hi geom.V3) {
 	for i := range s.Bed.Parts {
 		if p := &s.Bed.Parts[i]; slices.Contains(ids, p.ID) {
 			a, b := p.Box.Bounds()
-			lo.X, lo.Y = math.Min(lo.X, a.X), math.Min(lo.Y, a.Y)
-			hi.X, hi.Y = math.Max(hi.X, b.X), math.Max(hi.Y, b.Y)
+			lo.X, lo.Y = min(lo.X, a.X), min(lo.Y, a.Y)
+			hi.X, hi.Y = max(hi.X, b.X), max(hi.Y, b.Y)
 		}
 	}
 	return lo, hi

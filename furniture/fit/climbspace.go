@@ -83,7 +83,7 @@ func (s *Scene) climbStrip() strip {
 func (s *Scene) highestFoothold() float64 {
 	top := 0.0
 	for _, h := range s.Bed.Climb.Footholds {
-		top = math.Max(top, s.overFloor(h.Top))
+		top = max(top, s.overFloor(h.Top))
 	}
 	return top
 }

@@ -15,7 +15,7 @@ var windowCords = Question{
 		"the cord may hang anywhere over the width of its window and at any height. The reachable length of a cord is asked about where a " +
 		"mattress lies within own-bed-beside of the window or a sleeper reaches it.",
 	Caution: "Cordless is better than short. Look for chains, loops and inner cords too.",
-	Depends: Standing | FarLean | Windows,
+	Depends: Standing | FarLean | Windows | Panes,
 	Measure: func(s *Scene) Finding { return s.windowCords() },
 }
 
@@ -45,7 +45,7 @@ func (s *Scene) windowCords() Finding {
 	for i := range panes {
 		rs, spare := s.cordReadings(&panes[i])
 		f.Readings = append(f.Readings, rs...)
-		least = math.Min(least, spare)
+		least = min(least, spare)
 	}
 	if !math.IsInf(least, 1) {
 		f.Figures = []Figure{{"out_of_reach", least, "mm"}}
@@ -96,7 +96,7 @@ func (s *Scene) nearestReach(p *pane) (spare float64, beside bool, what string) 
 			what = missing
 			continue
 		}
-		spare = math.Min(spare, OutOfReach(d, reach))
+		spare = min(spare, OutOfReach(d, reach))
 	}
 	return spare, beside, what
 }

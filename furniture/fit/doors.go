@@ -17,7 +17,7 @@ var doorsSwing = Question{
 		"job says; its least distance from bed, ladder and shut drawers. At a clash: the leaf's width less the distance from the pin to " +
 		"the nearest point in the way. A folding leaf counts as its half next to the pin; sliding doors, plain openings and doors that " +
 		"open out sweep nothing in the room.",
-	Depends: Standing | Doors,
+	Depends: Standing | Doors | Leaves,
 	Measure: func(s *Scene) Finding { return s.doorsSwing() },
 }
 
@@ -81,7 +81,7 @@ func (s *Scene) hang(i int, g *swing) {
 	}
 	leaf := geom.Leaf{In: w.In, Wide: hi - lo, Thick: thick, Opens: math.Pi / 2, Handle: s.v(refs.Handle)}
 	if d.Opens > 0 {
-		leaf.Opens = math.Min(d.Opens, 180) * math.Pi / 180
+		leaf.Opens = min(d.Opens, 180) * math.Pi / 180
 	}
 	if d.Leaves > 1 {
 		leaf.Wide /= 2
@@ -113,51 +113,54 @@ type stopped struct {
 
 // against turns a door against everything that stands up as high as its leaf.
 func (s *Scene) against(g swing) stopped {
-	out := stopped{gap: math.Inf(1)}
+	out := stopped{gap: math.Inf(1), opens: math.Inf(1)}
 	for _, l := range g.leaves {
-		opens := l.Opens
-		if first := s.nearestPart(l.Pin); first >= 0 { // one near solid first: what is farther than it need not be turned against
-			b := &s.Solids[first]
-			if d := overhead(l.Gap(b.Box.Footprint()), b.Lo.Z-g.high); d >= 0 && d < out.gap {
-				out.gap, out.part = d, b.Part.ID
-			}
-		}
-		lo, hi := l.Bounds()
-		for i := range s.Solids {
-			b := &s.Solids[i]
-			if farther(l.Pin, l.Pin, b, l.Reach()+math.Max(0, out.gap)) || farther(lo, hi, b, out.gap) {
-				continue
-			}
+		out.opens = min(out.opens, l.Opens)
+		s.nearestFirst(l, &out.gap, func(b *Solid) {
 			plan := b.Box.Footprint()
 			d := overhead(l.Gap(plan), b.Lo.Z-g.high)
 			if d < out.gap {
 				out.gap, out.part = d, b.Part.ID
 			}
 			if d < 0 {
-				if a, ok := l.MeetsAt(plan); ok && a < opens {
-					opens, out.meets = a, b.Part.ID
+				if a, ok := l.MeetsAt(plan); ok && a < out.opens {
+					out.opens, out.meets = a, b.Part.ID
 				}
 			}
-		}
-		if out.opens == 0 || opens < out.opens {
-			out.opens = opens
-		}
+		})
 	}
 	return out
 }
 
-// nearestPart returns the solid whose bounds come nearest to a point in plan, -1 where there is none.
-func (s *Scene) nearestPart(p geom.V2) int {
-	best, least := -1, math.Inf(1)
+// nearestFirst calls f with the solids in the order of how near to the leaf their bounds lie, until the rest are surely farther than
+// limit, which f brings down. What lies within the leaf's bounds is always looked at.
+func (s *Scene) nearestFirst(l geom.Leaf, limit *float64, f func(*Solid)) {
+	lo, hi := l.Bounds()
+	reach := l.Reach()
+	s.bounds = s.bounds[:0]
 	for i := range s.Solids {
 		b := &s.Solids[i]
-		dx := math.Max(0, math.Max(b.Lo.X-p.X, p.X-b.Hi.X))
-		dy := math.Max(0, math.Max(b.Lo.Y-p.Y, p.Y-b.Hi.Y))
-		if d := dx*dx + dy*dy; d < least {
-			best, least = i, d
-		}
+		s.bounds = append(s.bounds, max(boundsApart(lo, hi, b), boundsApart(l.Pin, l.Pin, b)-reach))
 	}
-	return best
+	for {
+		best, least := -1, math.Inf(1)
+		for i, d := range s.bounds {
+			if d < least {
+				best, least = i, d
+			}
+		}
+		if best < 0 || least > max(0, *limit) {
+			return
+		}
+		s.bounds[best] = math.Inf(1)
+		f(&s.Solids[best])
+	}
+}
+
+// boundsApart returns how far the bounds of a solid lie from what lies between two corners in plan, at least.
+func boundsApart(lo, hi geom.V2, b *Solid) float64 {
+	dx, dy := max(0, b.Lo.X-hi.X, lo.X-b.Hi.X), max(0, b.Lo.Y-hi.Y, lo.Y-b.Hi.Y)
+	return math.Sqrt(dx*dx + dy*dy)
 }
 
 // overhead adds how far a solid stays over the door's head to its distance in plan.
@@ -169,14 +172,6 @@ func overhead(plan, over float64) float64 {
 		return over
 	}
 	return math.Hypot(plan, over)
-}
-
-// farther tells whether a solid is surely farther from what lies between two corners than limit.
-func farther(lo, hi geom.V2, b *Solid, limit float64) bool {
-	dx := math.Max(0, math.Max(b.Lo.X-hi.X, lo.X-b.Hi.X))
-	dy := math.Max(0, math.Max(b.Lo.Y-hi.Y, lo.Y-b.Hi.Y))
-	limit = math.Max(0, limit)
-	return dx*dx+dy*dy > limit*limit
 }
 
 // clearOf tells whether an outline surely lies beside all that a leaf sweeps.

@@ -25,7 +25,7 @@ var drawersOpen = Question{
 	Group:    Build,
 	Why:      "A drawer that cannot be pulled out with somebody kneeling before it is a box for things that are never used.",
 	How:      "Free depth before the shut drawer over its width, less its travel; what it meets is named, and so is a door whose arc it enters.",
-	Depends:  Standing | FarLean | Doors | Registers | Heaters | Furniture,
+	Depends:  Standing | FarLean | Doors | Leaves | Registers | Heaters | Furniture,
 	Measure:  func(s *Scene) Finding { return s.drawersOpen() },
 }
 
@@ -76,7 +76,7 @@ func (s *Scene) floorRise() (rise float64, want string) {
 	up, down := s.v(s.Survey.Layout.Floor.Rise), s.v(s.Survey.Layout.Floor.Fall)
 	switch {
 	case !math.IsNaN(up) && !math.IsNaN(down):
-		return math.Max(0, up-down), ""
+		return max(0, up-down), ""
 	case !math.IsNaN(up):
 		return up, ""
 	case !math.IsNaN(down):
@@ -98,9 +98,9 @@ func (s *Scene) drawersOpen() Finding {
 	for i := range s.Bed.Drawers {
 		d := &s.Bed.Drawers[i]
 		depth, what := s.drawerStrip(i).free(all)
-		least = math.Min(least, depth)
+		least = min(least, depth)
 		f.Readings = append(f.Readings, Reading{
-			At: d.ID, Rows: openRows, Have: depth - d.Travel, Ask: want, Parts: append([]string{d.ID, what}, d.Parts...), Edge: "up to " + what,
+			At: d.ID, Rows: openRows, Have: depth - d.Travel, Parts: append([]string{d.ID, what}, d.Parts...), Edge: "up to " + what,
 			Uses: []Use{{"bed.drawers.travel", d.Travel, "mm", "chosen"}},
 		})
 		if m := s.drawerMeets(i); m.door != "" {
@@ -108,8 +108,8 @@ func (s *Scene) drawersOpen() Finding {
 		}
 	}
 	f.Notes = append(f.Notes, s.overRegisters()...)
-	f.Readings = append(f.Readings, Reading{At: "before", Rows: openDeepRows, Have: least, Ask: want}, s.besideDresser())
-	return s.traced(f)
+	f.Readings = append(f.Readings, Reading{At: "before", Rows: openDeepRows, Have: least}, s.besideDresser())
+	return s.traced(s.stillUnread(want, f))
 }
 
 // kneeling is up to where a thing is in the way of somebody who kneels before a drawer or stands close to the bed, mm; a book ledge
@@ -184,7 +184,7 @@ func (s *Scene) besideDresser() Reading {
 	foot := s.foot()
 	for _, x := range things {
 		if strings.HasPrefix(x.what, "furniture.") {
-			least = math.Min(least, planGap(foot, x.outline))
+			least = min(least, planGap(foot, x.outline))
 		}
 	}
 	if math.IsInf(least, 1) {

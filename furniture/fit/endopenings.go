@@ -83,17 +83,17 @@ func (s *Scene) lowerEnd(out []Reading, o *bunk.Opening) []Reading {
 
 // OpeningLeft returns what is left of the height of an opening when something as high as covered lies at its lower edge, in their unit.
 func OpeningLeft(opening, covered float64) float64 {
-	return math.Max(0, opening-math.Max(0, covered))
+	return max(0, opening-max(0, covered))
 }
 
 // bare returns what the decks leave of an opening: it ends at the deck that crosses it.
 func (s *Scene) bare(o *bunk.Opening) hole {
 	h := holeOf(o)
 	if o.Zone == bunk.ZoneUpper {
-		h.bottom = math.Max(h.bottom, s.Bed.Upper.Top)
+		h.bottom = max(h.bottom, s.Bed.Upper.Top)
 		return h
 	}
-	h.top = math.Min(h.top, s.Bed.Upper.Underside)
+	h.top = min(h.top, s.Bed.Upper.Underside)
 	if h.bottom < s.Bed.Lower.Top && s.Bed.Lower.Top < h.top {
 		h.bottom = s.Bed.Lower.Top
 	}

@@ -45,7 +45,7 @@ func (s *Scene) endTop(side string) (list []stretch, between float64, parts []st
 	bare := between
 	for i := range s.Bed.Guards {
 		g := &s.Bed.Guards[i]
-		if clear := math.Min(g.To, s.Bed.Wide-post) - math.Max(g.From, post); g.Side == side && clear > 0 {
+		if clear := min(g.To, s.Bed.Wide-post) - max(g.From, post); g.Side == side && clear > 0 {
 			list, bare = append(list, stretch{g.Top - mtop, clear}), bare-clear
 			parts = append(parts, g.Parts...)
 		}

@@ -37,7 +37,7 @@ var (
 // FanDistance returns the distance between a fan's sweep and a thing under it (calc-fan-distance): top of the thing and blade height,
 // level distance to the fan's centre and radius of the sweep, all in one unit. A negative term counts as 0.
 func FanDistance(top, toCentre, radius, blades float64) float64 {
-	return math.Hypot(math.Max(0, toCentre-radius), math.Max(0, blades-top))
+	return math.Hypot(max(0, toCentre-radius), max(0, blades-top))
 }
 
 // fitting is a fan or a light as a round thing in the room.
@@ -190,12 +190,12 @@ func (s *Scene) nearestTo(f *fitting, above float64, counts func(*Solid) bool) (
 // toThing returns the distance of a fitting from the part of a thing that lies above a height; a sloping board is taken in pieces.
 func (s *Scene) toThing(f *fitting, t *Solid, above float64) float64 {
 	if !sloping(&t.Box) {
-		return f.from(planFrom(&t.Box, f.at), math.Max(t.Lo.Z, above), t.Hi.Z)
+		return f.from(planFrom(&t.Box, f.at), max(t.Lo.Z, above), t.Hi.Z)
 	}
 	d := math.Inf(1)
 	for _, p := range piecesOf(t.Box) {
 		if p.Top() >= above-touch {
-			d = math.Min(d, f.from(near(p.Footprint(), f.at), math.Max(p.Bottom(), above), p.Top()))
+			d = min(d, f.from(near(p.Footprint(), f.at), max(p.Bottom(), above), p.Top()))
 		}
 	}
 	return d
@@ -235,7 +235,7 @@ func outside(level, up float64) float64 {
 	if level > 0 && up > 0 {
 		return math.Hypot(level, up)
 	}
-	return math.Max(level, up)
+	return max(level, up)
 }
 
 // signedFrom returns how far a point is from an outline in plan, negative inside.
@@ -261,7 +261,7 @@ func (s *Scene) tipToWall(f *fitting) float64 {
 	for i := range s.Walls {
 		w := &s.Walls[i]
 		d, _ := geom.SegmentPoint(w.A, w.B, f.at)
-		least = math.Min(least, d-s.Nearest(w, f.low, f.low))
+		least = min(least, d-s.Nearest(w, f.low, f.low))
 	}
 	return least - f.radius
 }

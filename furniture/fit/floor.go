@@ -46,7 +46,7 @@ func (s *Scene) plan() *bedPlan {
 			names = append(names, part.Assembly)
 			low[part.Assembly] = l.Z
 		}
-		low[part.Assembly] = math.Min(low[part.Assembly], l.Z)
+		low[part.Assembly] = min(low[part.Assembly], l.Z)
 		for _, c := range part.Corners() {
 			points[part.Assembly] = append(points[part.Assembly], c.XY())
 		}
@@ -141,6 +141,15 @@ func (s *Scene) askFurniture() string {
 	return ""
 }
 
+// stillUnread adds what is still to be asked about the floor, held against the rows of the first reading: what nobody read can take from the
+// room that was measured but add nothing to it, so a place that is too small stays so.
+func (s *Scene) stillUnread(want string, f Finding) Finding {
+	if want != "" {
+		f.Readings = append(f.Readings, ask("unread", want, f.Readings[0].Rows...))
+	}
+	return f
+}
+
 // onFloor returns everything in the way on the floor: walls, then the bed, then what else stands there.
 func (s *Scene) onFloor() (all []stander, ask string) {
 	things, ask := s.thingsOnFloor()
@@ -184,7 +193,7 @@ func (b strip) reach(p geom.Polygon) (depth float64, ok bool) {
 		}
 		for _, t := range [2]float64{t0, t1} {
 			d := u[0] + (u[1]-u[0])*t
-			least, most = math.Min(least, d), math.Max(most, d)
+			least, most = min(least, d), max(most, d)
 		}
 	}
 	switch {
@@ -208,5 +217,5 @@ func within(a, b, half float64) (t0, t1 float64) {
 	if t0 > t1 {
 		t0, t1 = t1, t0
 	}
-	return math.Max(0, t0), math.Min(1, t1)
+	return max(0, t0), min(1, t1)
 }

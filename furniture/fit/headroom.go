@@ -75,7 +75,7 @@ func (s *Scene) sitUp(b bed) Finding {
 			r := spot.reading(q, b, s, rows)
 			f.Readings = append(f.Readings, r)
 			if r.Ask == "" {
-				free, air = math.Min(free, r.Have+q.seated), math.Min(air, r.Have)
+				free, air = min(free, r.Have+q.seated), min(air, r.Have)
 			}
 		}
 	}
@@ -151,7 +151,7 @@ func (s *Scene) seats(b bed, q sitter) []seat {
 	d := s.deck(b)
 	best := Overhead{Z: math.Inf(-1)}
 	for x := near; ; x += seatStep {
-		x = math.Min(x, far)
+		x = min(x, far)
 		if o := s.overHead(b, s.headX(d, x), s.middleY(d)); o.Ask != "" || o.Z > best.Z {
 			best = o
 		}

@@ -166,8 +166,8 @@ func (w *Wall) regionOf(along, out, z [2]float64) region {
 	for _, a := range along {
 		for _, o := range out {
 			p := w.Point(a, o)
-			r.lo.X, r.lo.Y = math.Min(r.lo.X, p.X), math.Min(r.lo.Y, p.Y)
-			r.hi.X, r.hi.Y = math.Max(r.hi.X, p.X), math.Max(r.hi.Y, p.Y)
+			r.lo.X, r.lo.Y = min(r.lo.X, p.X), min(r.lo.Y, p.Y)
+			r.hi.X, r.hi.Y = max(r.hi.X, p.X), max(r.hi.Y, p.Y)
 		}
 	}
 	return r
@@ -177,7 +177,7 @@ func (w *Wall) regionOf(along, out, z [2]float64) region {
 func along(from, dir geom.V3, long float64) region {
 	to := from.Add(dir.Mul(long))
 	return region{
-		lo: geom.V3{X: math.Min(from.X, to.X), Y: math.Min(from.Y, to.Y), Z: math.Min(from.Z, to.Z)},
-		hi: geom.V3{X: math.Max(from.X, to.X), Y: math.Max(from.Y, to.Y), Z: math.Max(from.Z, to.Z)},
+		lo: geom.V3{X: min(from.X, to.X), Y: min(from.Y, to.Y), Z: min(from.Z, to.Z)},
+		hi: geom.V3{X: max(from.X, to.X), Y: max(from.Y, to.Y), Z: max(from.Z, to.Z)},
 	}
 }

@@ -99,7 +99,7 @@ func EvenSteps(tops []float64, deck float64) bool {
 func stepRange(tops []float64) (least, most float64) {
 	least, most = math.Inf(1), math.Inf(-1)
 	for i := 1; i < len(tops); i++ {
-		least, most = math.Min(least, tops[i]-tops[i-1]), math.Max(most, tops[i]-tops[i-1])
+		least, most = min(least, tops[i]-tops[i-1]), max(most, tops[i]-tops[i-1])
 	}
 	return least, most
 }
@@ -114,7 +114,7 @@ func (s *Scene) lowerBunkGap(t *bunk.Steps) Reading {
 	mtop := s.Bed.Lower.MattressTop
 	for _, z := range t.Tops {
 		if z > mtop {
-			r.Have, r.Skip = math.Max(0, ClearGap(z-mtop, t.Thick)), ""
+			r.Have, r.Skip = max(0, ClearGap(z-mtop, t.Thick)), ""
 			break
 		}
 	}
@@ -127,7 +127,7 @@ func (s *Scene) toeDepth(t *bunk.Steps) Reading {
 	in := t.Out.Mul(-1).At(0)
 	for i := range s.Bed.Parts {
 		if p := &s.Bed.Parts[i]; p.Role == bunk.RoleTread {
-			r.Have = math.Min(r.Have, s.behind(p.Box.C, in, ladderPart))
+			r.Have = min(r.Have, s.behind(p.Box.C, in, ladderPart))
 		}
 	}
 	if math.IsInf(r.Have, 1) {

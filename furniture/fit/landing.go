@@ -12,7 +12,7 @@ var ladderLanding = Question{
 	Group:    Build,
 	Why:      "Whoever comes down backwards in the dark wants floor there, and no door.",
 	How:      "Depth of free floor before the lowest tread, over its width: up to walls, furniture, heaters, a door's arc or a floor register.",
-	Depends:  Standing | FarLean | Doors | Registers | Heaters | Furniture,
+	Depends:  Standing | FarLean | Doors | Leaves | Registers | Heaters | Furniture,
 	Measure:  func(s *Scene) Finding { return s.landing() },
 }
 
@@ -37,8 +37,8 @@ func (s *Scene) landing() Finding {
 			want = or(want, g.ask)
 		}
 	}
-	r := Reading{At: "landing", Rows: landingRows, Have: depth, Ask: or(want, unread), Parts: append([]string{what}, s.Bed.Steps.Parts...), Edge: "up to " + what}
-	return s.traced(Finding{Readings: []Reading{r}})
+	r := Reading{At: "landing", Rows: landingRows, Have: depth, Parts: append([]string{what}, s.Bed.Steps.Parts...), Edge: "up to " + what}
+	return s.traced(s.stillUnread(or(want, unread), Finding{Readings: []Reading{r}}))
 }
 
 // beforeTread is the band of floor before the lowest tread.
@@ -48,8 +48,8 @@ func (s *Scene) beforeTread() strip {
 	across := out.Left()
 	front, lo, hi := math.Inf(-1), math.Inf(1), math.Inf(-1)
 	for _, p := range s.inRoom(st.Foot) {
-		front = math.Max(front, p.Dot(out))
-		lo, hi = math.Min(lo, p.Dot(across)), math.Max(hi, p.Dot(across))
+		front = max(front, p.Dot(out))
+		lo, hi = min(lo, p.Dot(across)), max(hi, p.Dot(across))
 	}
 	return strip{from: out.Mul(front).Add(across.Mul((lo + hi) / 2)), out: out, half: (hi - lo) / 2}
 }
@@ -137,6 +137,6 @@ func (b strip) untilLeaf(l geom.Leaf, depth float64) float64 {
 // outline returns the band's outline to a depth, anticlockwise.
 func (b strip) outline(depth float64) geom.Polygon {
 	across := b.out.Left().Mul(b.half)
-	far := b.from.Add(b.out.Mul(math.Max(depth, touching)))
+	far := b.from.Add(b.out.Mul(max(depth, touching)))
 	return geom.Polygon{b.from.Sub(across), far.Sub(across), far.Add(across), b.from.Add(across)}
 }

@@ -37,7 +37,7 @@ func (s *Scene) label(thickest []Figure) string {
 	size := fmt.Sprintf("Mattress %s x %s", s.words(u.MattressLong.MM(), length.Nearest), s.words(u.MattressWide.MM(), length.Nearest))
 	thick := math.Inf(1)
 	for _, f := range thickest {
-		thick = math.Min(thick, f.Value)
+		thick = min(thick, f.Value)
 	}
 	if !math.IsInf(thick, 1) {
 		size += fmt.Sprintf(", at most %s thick with its topper", s.words(thick, length.TowardZero))
@@ -50,7 +50,7 @@ func (s *Scene) ageAsked() float64 {
 	age := 0.0
 	for _, id := range ageRows {
 		if row, force, _ := s.row(id); force == yardstick.Limit {
-			age = math.Max(age, row.Need[0])
+			age = max(age, row.Need[0])
 		}
 	}
 	return age

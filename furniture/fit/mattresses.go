@@ -25,7 +25,7 @@ type namedMattress struct {
 // A spread is a range of sizes, mm.
 type spread struct{ Min, Max float64 }
 
-func (a spread) with(b spread) spread { return spread{math.Min(a.Min, b.Min), math.Max(a.Max, b.Max)} }
+func (a spread) with(b spread) spread { return spread{min(a.Min, b.Min), max(a.Max, b.Max)} }
 
 var mattressTable = sync.OnceValue(func() []namedMattress {
 	list, err := readMattresses(mattressesCSV)

@@ -9,7 +9,7 @@ import (
 )
 
 // SmallerSide returns the smaller clear side of an opening, in the unit of its sides. A block or a ball that is wider does not pass.
-func SmallerSide(high, wide float64) float64 { return math.Min(high, wide) }
+func SmallerSide(high, wide float64) float64 { return min(high, wide) }
 
 // DryingGrowth returns how much wider a gap gets in a heated room when the boards beside it, that wide together, dry from 19 to 8 %
 // moisture, in the unit of the width (FPL-RP-489).

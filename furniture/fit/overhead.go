@@ -55,15 +55,15 @@ func (p Patch) touchesBox(b *geom.Box) bool {
 		return p.touches(b.Footprint())
 	}
 	d := geom.V2{X: p.C.X - b.C.X, Y: p.C.Y - b.C.Y}
-	x := math.Max(0, math.Abs(d.X*b.Ax[0].X+d.Y*b.Ax[0].Y)-b.Half.X)
-	y := math.Max(0, math.Abs(d.X*b.Ax[1].X+d.Y*b.Ax[1].Y)-b.Half.Y)
+	x := max(0, math.Abs(d.X*b.Ax[0].X+d.Y*b.Ax[0].Y)-b.Half.X)
+	y := max(0, math.Abs(d.X*b.Ax[1].X+d.Y*b.Ax[1].Y)-b.Half.Y)
 	return x*x+y*y < (p.R-1e-6)*(p.R-1e-6)
 }
 
 // distance returns how far a point is from the patch, 0 inside.
 func (p Patch) distance(q geom.V2) float64 {
 	if p.R > 0 {
-		return math.Max(0, p.C.Dist(q)-p.R)
+		return max(0, p.C.Dist(q)-p.R)
 	}
 	return near(p.Outline, q)
 }
@@ -164,7 +164,7 @@ func (s *Scene) lowestAt(i int, outline geom.Polygon) (z float64, covers bool) {
 	}
 	z = math.Inf(1)
 	for _, q := range outline {
-		z = math.Min(z, s.faceHeight(i, q))
+		z = min(z, s.faceHeight(i, q))
 	}
 	return z, true
 }

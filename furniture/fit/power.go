@@ -17,7 +17,7 @@ var power = Question{
 	How: "An outlet, switch or thermostat is hidden where a straight line out from its middle meets the bed, a mattress, a drawer or a " +
 		"shelf within own-walkway of the wall: with more than that before it somebody can walk up to it. The free depth before an outlet that " +
 		"stays in use is measured along that line. Distances along the walls are counted round corners, doors end a stretch.",
-	Depends: Standing | FarLean | Outlets | Doors,
+	Depends: Standing | FarLean | Outlets | Doors | Leaves,
 	Measure: func(s *Scene) Finding { return s.power() },
 }
 
@@ -193,9 +193,9 @@ func FurthestFromOutlet(stretch float64, at ...float64) float64 {
 	if len(at) == 0 {
 		return math.Inf(1)
 	}
-	worst := math.Max(at[0], stretch-at[len(at)-1])
+	worst := max(at[0], stretch-at[len(at)-1])
 	for i := 1; i < len(at); i++ {
-		worst = math.Max(worst, (at[i]-at[i-1])/2)
+		worst = max(worst, (at[i]-at[i-1])/2)
 	}
 	return worst
 }

@@ -2,7 +2,6 @@ package fit
 
 import (
 	"fmt"
-	"math"
 
 	"bunkwright/furniture/job"
 	"bunkwright/room/length"
@@ -37,7 +36,7 @@ func (s *Scene) outside() float64 {
 	most := 0.0
 	for _, p := range s.foot() {
 		if !s.Outline.Contains(p) {
-			most = math.Max(most, s.Outline.Distance(p))
+			most = max(most, s.Outline.Distance(p))
 		}
 	}
 	return most

@@ -14,8 +14,10 @@ const (
 	Floor                     // cover and sink
 	Rise                      // rise and fall of the floor along the drawers' travel
 	Ceiling                   // faces and beams
-	Doors
-	Windows
+	Doors                     // where they are, their casings
+	Leaves                    // what swings in them
+	Windows                   // where they are, their casings
+	Panes                     // what opens in them, their cords, the drop outside
 	Outlets
 	Registers
 	Heaters

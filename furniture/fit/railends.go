@@ -1,7 +1,5 @@
 package fit
 
-import "math"
-
 var railEnds = Question{
 	ID:       "rail-ends",
 	Sentence: "Are the gaps at the ends of the rails right?",
@@ -46,7 +44,7 @@ func (s *Scene) otherRailEnds(full *guardAt, short, rollout string) []Reading {
 }
 
 // largerGap is the gap of a rail at that end where it is larger.
-func largerGap(g *guardAt) float64 { return math.Max(g.GapFrom, g.GapTo) }
+func largerGap(g *guardAt) float64 { return max(g.GapFrom, g.GapTo) }
 
 func (s *Scene) railEnd(g *guardAt, end string, gap float64, rows ...string) Reading {
 	return Reading{At: "rail." + g.Side + "." + end, Rows: rows, Have: gap, Parts: g.Parts, Scope: s.gapScope(s.Bed.Upper.Top)}

@@ -64,7 +64,7 @@ func (s *Scene) overTheBase(o *bunk.Opening) bool {
 	low := math.Inf(1)
 	for i := range s.Bed.Openings {
 		if q := &s.Bed.Openings[i]; q.Zone == o.Zone && q.Side == o.Side {
-			low = math.Min(low, q.Bottom)
+			low = min(low, q.Bottom)
 		}
 	}
 	return o.Bottom < low+1e-6

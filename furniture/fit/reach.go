@@ -47,7 +47,7 @@ func (s *Scene) sideways(b bed) (reach float64, what string) {
 // tableAge is the age to look a body size up with: grown-ups are looked up among grown-ups, whatever age they gave.
 func tableAge(p job.Sleeper) float64 {
 	if p.Grown() {
-		return math.Max(p.Age, people.LastChildAge+1)
+		return max(p.Age, people.LastChildAge+1)
 	}
 	return p.Age
 }

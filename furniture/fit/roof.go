@@ -87,7 +87,7 @@ func (r *roof) add(f face, key string) {
 			if z < r.lowest {
 				r.lowest, r.what = z, key
 			}
-			r.highest = math.Max(r.highest, z)
+			r.highest = max(r.highest, z)
 		}
 	}
 }
@@ -172,12 +172,12 @@ func (w *Wall) faces(o *Wall) (d float64, ok bool) {
 	}
 	a0, o0 := w.Along(o.B) // runs the other way, so its second corner comes first
 	a1, o1 := w.Along(o.A)
-	lo, hi := math.Max(0, a0), math.Min(w.Len, a1)
+	lo, hi := max(0, a0), min(w.Len, a1)
 	if hi-lo < 1 {
 		return 0, false
 	}
 	at := func(x float64) float64 { return o0 + (o1-o0)*(x-a0)/(a1-a0) }
-	d = math.Min(at(lo), at(hi))
+	d = min(at(lo), at(hi))
 	return d, d > 0
 }
 
@@ -189,9 +189,9 @@ func leastWidth(p geom.Polygon) float64 {
 		a, b := hull.Edge(i)
 		n, far := b.Sub(a).Left().Unit(), 0.0
 		for _, q := range hull {
-			far = math.Max(far, q.Sub(a).Dot(n))
+			far = max(far, q.Sub(a).Dot(n))
 		}
-		least = math.Min(least, far)
+		least = min(least, far)
 	}
 	return least
 }

@@ -37,6 +37,7 @@ type Scene struct {
 	blanks      []geom.Box // the boxes of the parts, turned so that axis 2 is up where they stand upright
 	lines       []Line     // room to judge in, used again and again
 	blockers    []blocker  // and to look past
+	bounds      []float64  // and to sort by
 	bedPlan     bedPlan
 	facets      []Facet
 	ceilingKeys []string
@@ -171,9 +172,9 @@ func (s *Scene) facetOf(key string) Facet {
 	case "ceiling", "beam":
 		return Ceiling
 	case "door":
-		return Doors
+		return openingFacet(rest, Doors, Leaves)
 	case "window":
-		return Windows
+		return openingFacet(rest, Windows, Panes)
 	case "outlet":
 		return Outlets
 	case "register":
@@ -192,6 +193,15 @@ func (s *Scene) facetOf(key string) Facet {
 		return People
 	}
 	return 0
+}
+
+// openingFacet tells whether a quantity of a door or window is its place or what opens in it.
+func openingFacet(rest string, place, moves Facet) Facet {
+	switch rest[strings.LastIndexByte(rest, '.')+1:] {
+	case "at", "wide", "high", "sill", "head", "casing_wide", "casing_deep", "sill_deep":
+		return place
+	}
+	return moves
 }
 
 // leansOn tells whether the bed stands against a wall: its own, and the one at an end of it that the bed is pushed against.

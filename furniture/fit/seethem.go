@@ -90,8 +90,8 @@ func (s *Scene) seen(eye geom.V3, points []geom.V3) float64 {
 func (s *Scene) between(eye geom.V3, points []geom.V3) []blocker {
 	lo, hi := eye, eye
 	for _, p := range points {
-		lo = geom.V3{X: math.Min(lo.X, p.X), Y: math.Min(lo.Y, p.Y), Z: math.Min(lo.Z, p.Z)}
-		hi = geom.V3{X: math.Max(hi.X, p.X), Y: math.Max(hi.Y, p.Y), Z: math.Max(hi.Z, p.Z)}
+		lo = geom.V3{X: min(lo.X, p.X), Y: min(lo.Y, p.Y), Z: min(lo.Z, p.Z)}
+		hi = geom.V3{X: max(hi.X, p.X), Y: max(hi.Y, p.Y), Z: max(hi.Z, p.Z)}
 	}
 	out := s.blockers[:0]
 	for i := range s.Solids {
@@ -172,5 +172,5 @@ func (s *Scene) pieceBox(i int) (geom.Box, bool) {
 	}
 	a0, o0 := w.Along(p[0])
 	a1, o1 := w.Along(p[2])
-	return w.box(math.Min(a0, a1), math.Max(a0, a1), math.Min(o0, o1), math.Max(o0, o1), 0, high), true
+	return w.box(min(a0, a1), max(a0, a1), min(o0, o1), max(o0, o1), 0, high), true
 }

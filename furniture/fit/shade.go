@@ -102,7 +102,7 @@ func (w *Wall) stretch(p geom.Polygon, band [2]float64) (lo, hi float64, ok bool
 		}
 		for _, t := range [2]float64{t0, t1} {
 			x := a0 + t*(a1-a0)
-			lo, hi = math.Min(lo, x), math.Max(hi, x)
+			lo, hi = min(lo, x), max(hi, x)
 		}
 	}
 	return lo, hi, hi-lo > touch
@@ -118,5 +118,5 @@ func shareWithin(o0, o1 float64, band [2]float64) (t0, t1 float64) {
 		return 1, 0
 	}
 	a, b := (band[0]-o0)/d, (band[1]-o0)/d
-	return math.Max(0, math.Min(a, b)), math.Min(1, math.Max(a, b))
+	return max(0, min(a, b)), min(1, max(a, b))
 }

@@ -88,7 +88,7 @@ func (s *Scene) under(board *Solid) (what string, is bool) {
 func (s *Scene) footOnShelf(board *Solid, f *Finding) {
 	low := math.Inf(1)
 	for _, g := range s.Bed.Guards {
-		low = math.Min(low, s.Feet+g.Top)
+		low = min(low, s.Feet+g.Top)
 	}
 	if math.IsInf(low, 1) {
 		return

@@ -7,14 +7,14 @@ import "math"
 // Source: ISO 15099:2003, direct transmittance of a slat blind; the form is from memory, its tabulated values confirm it.
 func SlatsLetThrough(s, h, slat, profile float64) float64 {
 	a, p := slat*math.Pi/180, profile*math.Pi/180
-	return math.Max(0, 1-s/h*math.Abs(math.Cos(a-p))/math.Cos(p))
+	return max(0, 1-s/h*math.Abs(math.Cos(a-p))/math.Cos(p))
 }
 
 // BoardsLetThrough returns the share of a panel of boards that is seen through: face and thickness of a board and the gap between two in
 // one unit, the line of sight at an angle in degrees from square, across the boards. The same optics as SlatsLetThrough, with the
 // thickness of the boards for slats along the normal.
 func BoardsLetThrough(face, thickness, gap, angle float64) float64 {
-	return math.Max(0, gap-thickness*math.Abs(math.Tan(angle*math.Pi/180))) / (gap + face)
+	return max(0, gap-thickness*math.Abs(math.Tan(angle*math.Pi/180))) / (gap + face)
 }
 
 // BoardsCutoff returns the angle in degrees from square beyond which nothing is seen between boards.

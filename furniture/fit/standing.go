@@ -108,7 +108,7 @@ func (s *Scene) endClear(w *Wall, fromEnd bool, out [2]float64, z0, z1 float64) 
 	clear := math.Inf(-1)
 	for _, o := range out {
 		inside := w.Point(corner, o).Sub(other.A).Dot(other.In)
-		clear = math.Max(clear, (s.Nearest(other, z0, z1)-inside)/cross)
+		clear = max(clear, (s.Nearest(other, z0, z1)-inside)/cross)
 	}
 	return clear
 }
@@ -128,7 +128,7 @@ func tallestOf(b *bunk.Bed) float64 {
 	top := 0.0
 	for _, p := range b.Parts {
 		if p.Frame == furniture.OnBed {
-			top = math.Max(top, p.Box.Top())
+			top = max(top, p.Box.Top())
 		}
 	}
 	return top

@@ -26,8 +26,8 @@ func (s *Scene) standsThere() Finding {
 	if !s.Stands {
 		return Finding{Readings: []Reading{ask("walls", s.Wants, standRows...)}}
 	}
-	f := Finding{Readings: []Reading{s.fromWalls(), s.fromTrim(), s.fromThings(), s.underCeiling(), s.fromClimbables()}}
-	return s.traced(Finding{Readings: append(f.Readings, s.campHeights()...)})
+	out := append(s.fromWalls(), s.fromTrim(), s.fromThings(), s.underCeiling(), s.fromClimbables())
+	return s.traced(Finding{Readings: append(out, s.campHeights()...)})
 }
 
 // nearest keeps the least distance and what it is between.
@@ -52,25 +52,55 @@ func (n nearestTo) reading(at, nothing string) Reading {
 	return Reading{At: at, Rows: standRows, Have: n.gap, Parts: []string{n.part, n.what}, Edge: n.part + " to " + n.what}
 }
 
-// fromWalls measures every solid against every wall it faces.
-func (s *Scene) fromWalls() Reading {
-	n := farOff()
+// fromWalls measures every solid against every wall it faces. The walls that the bed is set against make one reading: how far it is from
+// them is chosen and sure, and would hide how unsure the distance from another wall is. Each other wall has its own.
+func (s *Scene) fromWalls() []Reading {
+	out, set, end := make([]Reading, 1, len(s.Walls)+8), farOff(), s.pushedTo()
 	for k := range s.Walls {
 		w := &s.Walls[k]
-		most := s.Nearest(w, s.Feet, s.highest())
-		for i := range s.Solids {
-			b := &s.Solids[i]
-			if w.noNearer(b)-most >= n.gap {
-				continue
-			}
-			lo, hi, near, _ := w.level(&b.Box)
-			if near-most >= n.gap || b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
-				continue
-			}
-			n.take(near-s.Nearest(w, b.Lo.Z, b.Hi.Z), b.Part.ID, wallKey(w))
+		if w == s.At || w == end {
+			s.fromWall(w, &set)
+			continue
 		}
+		n := farOff()
+		s.fromWall(w, &n)
+		out = append(out, n.reading(wallKey(w), "the bed does not face it"))
 	}
-	return n.reading("walls", "")
+	out[0] = set.reading("walls", "")
+	return out
+}
+
+// pushedTo returns the wall that an end of the bed is pushed against: that at the end its distance is counted from, where it is 0.
+func (s *Scene) pushedTo() *Wall {
+	p, n := s.Job.Place, len(s.Walls)
+	if p.Along != 0 {
+		return nil
+	}
+	fromEnd, k := p.From != "" && p.From == string([]rune(s.At.Key)[1]), s.At.Index+n-1
+	if fromEnd {
+		k = s.At.Index + 1
+	}
+	other := &s.Walls[k%n]
+	if !s.convexAt(s.At, fromEnd) || math.Abs(other.In.Dot(s.At.Dir)) < 0.5 {
+		return nil
+	}
+	return other
+}
+
+// fromWall measures every solid against one wall where it faces it.
+func (s *Scene) fromWall(w *Wall, n *nearestTo) {
+	most := s.Nearest(w, s.Feet, s.highest())
+	for i := range s.Solids {
+		b := &s.Solids[i]
+		if w.noNearer(b)-most >= n.gap {
+			continue
+		}
+		lo, hi, near, _ := w.level(&b.Box)
+		if near-most >= n.gap || b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
+			continue
+		}
+		n.take(near-s.Nearest(w, b.Lo.Z, b.Hi.Z), b.Part.ID, wallKey(w))
+	}
 }
 
 // noNearer returns a distance out from the wall's middle line that no point of a solid falls short of, from its bounds.
@@ -84,7 +114,7 @@ func (w *Wall) noNearer(b *Solid) float64 {
 func (s *Scene) highest() float64 {
 	top := math.Inf(-1)
 	for i := range s.Solids {
-		top = math.Max(top, s.Solids[i].Hi.Z)
+		top = max(top, s.Solids[i].Hi.Z)
 	}
 	return top
 }
@@ -112,7 +142,7 @@ func (s *Scene) fromTrim() Reading {
 		}
 		for i := range s.Solids {
 			b := &s.Solids[i]
-			if b.Lo.Z >= lowTrim || w.noNearer(b)-most >= math.Min(n.gap, trimNear) || s.beyond(w, b) {
+			if b.Lo.Z >= lowTrim || w.noNearer(b)-most >= min(n.gap, trimNear) || s.beyond(w, b) {
 				continue
 			}
 			if ask := s.baseboard(w, b, &n); ask != "" {
@@ -256,7 +286,7 @@ func (s *Scene) fromThing(n *nearestTo, wall int, high float64, what string, rec
 	}
 	a0, o0 := w.Along(p[0])
 	a1, o1 := w.Along(p[2])
-	s.nearBox(n, w.box(math.Min(a0, a1), math.Max(a0, a1), math.Min(o0, o1), math.Max(o0, o1), 0, high), what)
+	s.nearBox(n, w.box(min(a0, a1), max(a0, a1), min(o0, o1), max(o0, o1), 0, high), what)
 	return ""
 }
 

@@ -3,6 +3,7 @@ package fit
 import (
 	"math"
 
+	"bunkwright/furniture/yardstick"
 	"bunkwright/room/survey"
 )
 
@@ -33,8 +34,9 @@ func (s *Scene) differentiate(qs []Question, fs []Finding) [][]slopes {
 	out := make([][]slopes, len(qs))
 	up, down := make([]Finding, len(qs)), make([]Finding, len(qs))
 	var any Facet
+	doubt := make([]bool, len(qs))
 	for k, q := range qs {
-		if measured(fs[k]) {
+		if doubt[k] = s.matters(fs[k]); doubt[k] {
 			any |= q.Depends
 		}
 	}
@@ -42,7 +44,7 @@ func (s *Scene) differentiate(qs []Question, fs []Finding) [][]slopes {
 		if facet&any == 0 {
 			continue
 		}
-		depends := func(k int) bool { return facet&qs[k].Depends != 0 && measured(fs[k]) }
+		depends := func(k int) bool { return facet&qs[k].Depends != 0 && doubt[k] }
 		h := step * s.scale(i)
 		s.again(qs, up, s.moved(i, h), depends)
 		s.again(qs, down, s.moved(i, -h), depends)
@@ -121,11 +123,17 @@ func (s *Scene) uncertainties(qs []Question, fs []Finding) [][]uncertainty {
 	return out
 }
 
-// measured tells whether anything in a finding is a number.
-func measured(f Finding) bool {
-	for _, r := range f.Readings {
-		if r.Ask == "" && r.Skip == "" {
-			return true
+// matters tells whether anything in a finding is a number that is held against a row at the job's places.
+func (s *Scene) matters(f Finding) bool {
+	for i := range f.Readings {
+		r := &f.Readings[i]
+		if r.Ask != "" || r.Skip != "" {
+			continue
+		}
+		for _, id := range r.Rows {
+			if _, force, _ := s.row(id); force != yardstick.NoForce {
+				return true
+			}
 		}
 	}
 	return false

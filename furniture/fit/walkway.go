@@ -34,16 +34,16 @@ func (s *Scene) way() Finding {
 		outlines[i] = all[i].outline
 	}
 	best, door, wantDoor := s.widestWay(outlines)
-	r := Reading{At: "way", Rows: walkRows, Have: best.Width, Ask: or(want, wantDoor), Parts: []string{door}}
+	r := Reading{At: "way", Rows: walkRows, Have: best.Width, Ask: wantDoor, Parts: []string{door}}
 	if best.I >= 0 {
 		r.Edge = "between " + all[best.I].what + " and " + all[best.J].what
 		r.Parts = append(r.Parts, all[best.I].what, all[best.J].what)
 	}
-	return s.traced(Finding{Readings: []Reading{
+	return s.traced(s.stillUnread(want, Finding{Readings: []Reading{
 		r, s.footOfBed(all),
 		{At: "one-bed", Rows: oneBedRows, Skip: "there is one bed"},
 		{At: "least-used-side", Rows: leastUseRow, Skip: "a twin bed may stand against the wall"},
-	}})
+	}}))
 }
 
 // widestWay returns the widest way to any door that leads out of the room.
@@ -72,16 +72,31 @@ func (s *Scene) widestWay(outlines []geom.Polygon) (best geom.Narrow, door, want
 	return geom.Narrow{I: -1, J: -1}, door, or(want, "where is the door of the room?")
 }
 
-// bedGate is the line that one leaves the bed over: before the lowest tread, or along the front where there is no ladder.
+// bedGate is the line that one leaves the bed over: before the lowest tread, or along the front where there is no ladder. The stiles of a
+// sloping ladder stand out farther than its treads, so the line lies before all of the ladder.
 func (s *Scene) bedGate() geom.Gate {
 	if s.Bed.Steps != nil {
 		b := s.beforeTread()
-		across := b.out.Left().Mul(b.half)
-		return geom.Gate{A: b.from.Sub(across), B: b.from.Add(across), Side: b.out}
+		across, from := b.out.Left().Mul(b.half), b.from.Add(b.out.Mul(s.ladderFoot(b)))
+		return geom.Gate{A: from.Sub(across), B: from.Add(across), Side: b.out}
 	}
 	lo, hi := s.Bed.Foot.Bounds()
 	at := func(x float64) geom.V2 { return s.ToRoom.Point(geom.V3{X: x, Y: lo.Y}).XY() }
 	return geom.Gate{A: at(lo.X), B: at(hi.X), Side: s.ToRoom.Dir(geom.V3{Y: -1}).XY()}
+}
+
+// ladderFoot returns how far the ladder stands out before its lowest tread.
+func (s *Scene) ladderFoot(b strip) float64 {
+	most, name := 0.0, s.ladderAssembly()
+	for _, x := range s.plan().standers {
+		if x.what != name {
+			continue
+		}
+		for _, p := range x.outline {
+			most = max(most, s.ToRoom.Point(p.At(0)).XY().Sub(b.from).Dot(b.out))
+		}
+	}
+	return most
 }
 
 // footOfBed measures the free floor beyond the foot end, which is only shown.

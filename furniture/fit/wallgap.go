@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"bunkwright/furniture"
+	"bunkwright/furniture/yardstick"
 	"bunkwright/room/geom"
 )
 
@@ -12,10 +13,11 @@ var wallGap = Question{
 	Sentence: "Is the gap along the wall closed?",
 	Group:    Safety,
 	Why:      "A gap beside the top barrier that lets a child's body through and holds the head is a trap.",
-	How: "From the outer top edge of each top barrier, ends too, to every wall it faces, to slopes, ceiling and shelves beside it: the shortest straight " +
-		"line, square to walls and slopes; along a wall the widest place counts. And from the mattress to the rail on the wall side.",
+	How: "From the outer top edge of each top barrier, ends too, to every wall it faces, to slopes, ceiling, shelves and furniture beside it: the " +
+		"shortest straight line, square to walls and slopes; along a wall the widest place counts, and the worst one where the gap runs right " +
+		"through a band. And from the mattress to the rail on the wall side.",
 	Caution: "Measure the gap again once the bed stands, all along the wall.",
-	Depends: Standing | FarLean | Ceiling,
+	Depends: Standing | FarLean | Ceiling | Furniture,
 	Measure: func(s *Scene) Finding { return s.wallGaps() },
 }
 
@@ -32,6 +34,8 @@ func SlopeDistance(knee, run, slope, railTop float64) float64 {
 type outerEdge struct {
 	side string
 	a, b geom.V3
+	from geom.V3 // its ends in the bed's own axes
+	to   geom.V3
 	out  geom.V2
 	part []string
 }
@@ -44,6 +48,7 @@ func (s *Scene) wallGaps() Finding {
 	for _, e := range s.outerEdges() {
 		f.Readings = append(f.Readings, s.gapsOf(e)...)
 	}
+	f.Readings = append(f.Readings, s.unplacedThings()...)
 	if r, ok := s.mattressToRail(); ok {
 		f.Readings = append(f.Readings, r)
 	}
@@ -72,6 +77,7 @@ func (s *Scene) outerEdges() []outerEdge {
 		default:
 			a, b, d = geom.V3{X: hi.X, Y: hi.Y, Z: g.Top}, geom.V3{X: hi.X, Y: lo.Y, Z: g.Top}, geom.V3{X: 1}
 		}
+		e.from, e.to = a, b
 		e.a, e.b, e.out = s.ToRoom.Point(a), s.ToRoom.Point(b), s.ToRoom.Dir(d).XY()
 		out = append(out, e)
 	}
@@ -83,8 +89,9 @@ func (s *Scene) gapsOf(e outerEdge) []Reading {
 	var out []Reading
 	for i := range s.Walls {
 		w := &s.Walls[i]
-		if gap, faces := s.edgeToWall(e, w); faces {
-			out = append(out, Reading{At: e.side + "." + w.Key, Rows: wallGapRows, Have: gap, Parts: append([]string{wallKey(w)}, e.part...), Edge: "to " + wallKey(w)})
+		if narrow, wide, faces := s.edgeToWall(e, w); faces {
+			r := Reading{At: e.side + "." + w.Key, Rows: wallGapRows, Have: wide, Parts: append([]string{wallKey(w)}, e.part...), Edge: "to " + wallKey(w)}
+			out = append(append(out, r), s.through(r, narrow)...)
 		}
 	}
 	for i := range s.Survey.Layout.Ceilings {
@@ -96,21 +103,36 @@ func (s *Scene) gapsOf(e outerEdge) []Reading {
 			out = append(out, r)
 		}
 	}
-	return append(out, s.edgeToShelves(e)...)
+	return append(append(out, s.edgeToShelves(e)...), s.edgeToThings(e)...)
+}
+
+// through returns the worst place of a gap that widens along a wall from the near side of a row's band to its far side: the middle of the
+// band. Its widest place alone would lie beyond the band.
+func (s *Scene) through(widest Reading, narrow float64) (out []Reading) {
+	for _, id := range widest.Rows {
+		row, _, _ := s.row(id)
+		if narrow < row.Need[0] && widest.Have > row.Need[1] {
+			r := widest
+			r.At, r.Rows, r.Have = r.At+".between."+id, []string{id}, (row.Need[0]+row.Need[1])/2
+			out = append(out, r)
+		}
+	}
+	return out
 }
 
 // facing is the cosine from which an edge faces a wall.
 const facing = 0.7
 
-// edgeToWall returns the widest gap from an edge to a wall that it faces, at the edge's own height.
-func (s *Scene) edgeToWall(e outerEdge, w *Wall) (gap float64, faces bool) {
+// edgeToWall returns the narrowest and the widest gap from an edge to a wall that it faces, at the edge's own height.
+func (s *Scene) edgeToWall(e outerEdge, w *Wall) (narrow, wide float64, faces bool) {
 	a, outA := w.Along(e.a.XY())
 	b, outB := w.Along(e.b.XY())
-	if e.out.Dot(w.In) > -facing || math.Max(a, b) < 0 || math.Min(a, b) > w.Len {
-		return 0, false
+	if e.out.Dot(w.In) > -facing || max(a, b) < 0 || min(a, b) > w.Len {
+		return 0, 0, false
 	}
-	near := math.Max(outA, outB) - s.Furthest(w, e.a.Z, e.a.Z)
-	return near, near > -touching
+	in := s.Furthest(w, e.a.Z, e.a.Z)
+	narrow, wide = min(outA, outB)-in, max(outA, outB)-in
+	return narrow, wide, wide > -touching
 }
 
 // edgeToFace returns the shortest distance from an edge to a face of the ceiling: square to it, at whichever end it is over and comes
@@ -126,16 +148,45 @@ func (s *Scene) edgeToFace(e outerEdge, i int) (gap float64, ok bool) {
 				continue
 			}
 		}
-		gap, ok = math.Min(gap, (s.faceHeight(i, p.XY())-p.Z)/square), true
+		gap, ok = min(gap, (s.faceHeight(i, p.XY())-p.Z)/square), true
 	}
 	return gap, ok
+}
+
+// edgeToThings measures to furniture that stays, such as a cupboard, where it lies beside the bed and beyond the edge.
+func (s *Scene) edgeToThings(e outerEdge) (out []Reading) {
+	if len(s.Job.Room.Pieces) == 0 {
+		return nil
+	}
+	edge := s.ToRoom.Box(geom.NewBox(e.from, e.to))
+	for i := range s.Job.Room.Pieces {
+		box, ok := s.pieceBox(i)
+		if !ok || box.C.Sub(e.a).XY().Dot(e.out)+box.Reach(e.out.At(0)) <= touching {
+			continue
+		}
+		if gap := geom.BoxGap(edge, box); gap < yardstick.Figure(yardstick.BedBeside) {
+			what := keyed("furniture", s.Job.Room.Pieces[i].Key, i)
+			out = append(out, Reading{At: e.side + "." + what, Rows: wallGapRows[:1], Have: gap, Parts: append([]string{what}, e.part...), Edge: "to " + what})
+		}
+	}
+	return out
+}
+
+// unplacedThings asks about furniture that may stand beside the bed, since nobody read where it does.
+func (s *Scene) unplacedThings() (out []Reading) {
+	for i := range s.Job.Room.Pieces {
+		if _, ok := s.pieceBox(i); !ok {
+			what := keyed("furniture", s.Job.Room.Pieces[i].Key, i)
+			out = append(out, ask(what, "where does "+what+" stand, and how wide, deep and high is it?", wallGapRows[:1]...))
+		}
+	}
+	return out
 }
 
 // edgeToShelves measures to what hangs on the wall and lies over or beside the edge.
 func (s *Scene) edgeToShelves(e outerEdge) []Reading {
 	n := farOff()
-	edge := geom.NewBox(e.a, e.b)
-	edge.Half = edge.Half.Add(geom.V3{X: touching, Y: touching, Z: touching})
+	edge := s.ToRoom.Box(geom.NewBox(e.from, e.to))
 	for i := range s.Solids {
 		if b := &s.Solids[i]; b.Part.Frame == furniture.OnWall {
 			n.take(geom.BoxGap(edge, b.Box), b.Part.ID, e.side)

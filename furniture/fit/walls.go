@@ -69,20 +69,20 @@ func (s *Scene) Offset(w *Wall, z float64) float64 {
 
 // Nearest returns how far the face comes into the room, from its middle line, over heights z0 to z1: the most inward offset.
 func (s *Scene) Nearest(w *Wall, z0, z1 float64) float64 {
-	most := math.Max(-s.Offset(w, z0), -s.Offset(w, z1))
+	most := max(-s.Offset(w, z0), -s.Offset(w, z1))
 	_, middle, _ := s.Job.Room.ReadAt()
 	if w.Bow != 0 && z0 < middle && middle < z1 {
-		most = math.Max(most, -s.Offset(w, middle))
+		most = max(most, -s.Offset(w, middle))
 	}
 	return most
 }
 
 // Furthest is the opposite: how far the face comes into the room where it comes in least.
 func (s *Scene) Furthest(w *Wall, z0, z1 float64) float64 {
-	least := math.Min(-s.Offset(w, z0), -s.Offset(w, z1))
+	least := min(-s.Offset(w, z0), -s.Offset(w, z1))
 	_, middle, _ := s.Job.Room.ReadAt()
 	if w.Bow != 0 && z0 < middle && middle < z1 {
-		least = math.Min(least, -s.Offset(w, middle))
+		least = min(least, -s.Offset(w, middle))
 	}
 	return least
 }

@@ -17,7 +17,7 @@ var wayOut = Question{
 		"What is left is its largest free rectangle: area, width, height, and its lower edge as the sill. Of several windows the best counts. " +
 		"A clear opening that nobody placed is taken in the middle of its window.",
 	Caution: "Open the window on the day, measure the clear opening and climb through it; local code and the landlord decide what counts as a way out.",
-	Depends: Standing | FarLean | Windows | Furniture,
+	Depends: Standing | FarLean | Windows | Panes | Furniture,
 	Measure: func(s *Scene) Finding { return s.wayOut() },
 }
 
@@ -204,7 +204,7 @@ func (s *Scene) rate(e *exit, rows [4]string) (worst float64, all bool) {
 	worst, all = math.Inf(1), true
 	for i, have := range e.have() {
 		row, _, _ := s.row(rows[i])
-		worst = math.Min(worst, row.Spare(have)/row.Need[0])
+		worst = min(worst, row.Spare(have)/row.Need[0])
 		all = all && row.Outcome(have) == yardstick.Pass
 	}
 	return worst, all

@@ -14,7 +14,7 @@ var windowFall = Question{
 		"within own-bed-beside of the window, level. A window with a guard, or one that does not open, is left out; a guard that nobody " +
 		"entered counts as none, and a window that only opens a little still counts for the sill.",
 	Caution: "A stop or guard must let the window open from inside in a fire. Screens hold nobody.",
-	Depends: Standing | FarLean | Windows,
+	Depends: Standing | FarLean | Windows | Panes,
 	Measure: func(s *Scene) Finding { return s.windowFall() },
 }
 

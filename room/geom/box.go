@@ -93,7 +93,7 @@ func (b Box) Ray(p, d V3) (t0, t1 float64, ok bool) {
 			continue
 		}
 		a, c := (-h-s)/v, (h-s)/v
-		t0, t1 = math.Max(t0, math.Min(a, c)), math.Min(t1, math.Max(a, c))
+		t0, t1 = max(t0, min(a, c)), min(t1, max(a, c))
 	}
 	return t0, t1, t0 <= t1
 }

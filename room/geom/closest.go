@@ -80,7 +80,7 @@ func crossing(a, b, c, d V2) V2 {
 	u, v := b.Sub(a), d.Sub(c)
 	if k := u.Cross(v); k != 0 {
 		t := c.Sub(a).Cross(v) / k
-		return a.Lerp(b, math.Max(0, math.Min(1, t)))
+		return a.Lerp(b, max(0, min(1, t)))
 	}
 	for _, p := range [2]V2{c, d} {
 		if within(a, b, p) {

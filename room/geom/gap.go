@@ -11,7 +11,7 @@ func BoxGap(a, b Box) float64 {
 	if p := boxPenetration(a, b); p > 0 {
 		return -p
 	}
-	return math.Min(edgesGap(a, b), math.Min(cornersGap(a, b), cornersGap(b, a)))
+	return min(edgesGap(a, b), min(cornersGap(a, b), cornersGap(b, a)))
 }
 
 // prismGap takes upright boxes apart into plan and height, which do not depend on each other.
@@ -19,7 +19,7 @@ func prismGap(a, b Box) float64 {
 	z := math.Abs(a.C.Z-b.C.Z) - a.Half.Z - b.Half.Z
 	plan := rectanglesGap(&a, &b)
 	if z <= 0 || plan <= 0 {
-		return math.Max(z, plan)
+		return max(z, plan)
 	}
 	return math.Hypot(z, plan)
 }
@@ -27,11 +27,11 @@ func prismGap(a, b Box) float64 {
 // rectanglesGap is the gap of two upright boxes in plan. Rectangles that do not overlap come nearest at a corner of one of them.
 func rectanglesGap(a, b *Box) float64 {
 	d := V2{b.C.X - a.C.X, b.C.Y - a.C.Y}
-	apart := math.Max(spreadApart(a, b, d), spreadApart(b, a, d))
+	apart := max(spreadApart(a, b, d), spreadApart(b, a, d))
 	if apart <= 0 {
 		return apart
 	}
-	return math.Sqrt(math.Min(cornersToRectangle(a, b), cornersToRectangle(b, a)))
+	return math.Sqrt(min(cornersToRectangle(a, b), cornersToRectangle(b, a)))
 }
 
 // spreadApart returns how far the two boxes are apart along the level axes of a: negative where they overlap on both.
@@ -40,7 +40,7 @@ func spreadApart(a, b *Box, d V2) float64 {
 	for k := 0; k < 2; k++ {
 		n := a.Ax[k]
 		reach := a.Half.Axis(k) + b.Half.X*math.Abs(b.Ax[0].X*n.X+b.Ax[0].Y*n.Y) + b.Half.Y*math.Abs(b.Ax[1].X*n.X+b.Ax[1].Y*n.Y)
-		most = math.Max(most, math.Abs(d.X*n.X+d.Y*n.Y)-reach)
+		most = max(most, math.Abs(d.X*n.X+d.Y*n.Y)-reach)
 	}
 	return most
 }
@@ -57,9 +57,9 @@ func cornersToRectangle(a, b *Box) float64 {
 			y = -y
 		}
 		p := V2{a.C.X + a.Ax[0].X*x + a.Ax[1].X*y - b.C.X, a.C.Y + a.Ax[0].Y*x + a.Ax[1].Y*y - b.C.Y}
-		u := math.Max(0, math.Abs(p.X*b.Ax[0].X+p.Y*b.Ax[0].Y)-b.Half.X)
-		v := math.Max(0, math.Abs(p.X*b.Ax[1].X+p.Y*b.Ax[1].Y)-b.Half.Y)
-		least = math.Min(least, u*u+v*v)
+		u := max(0, math.Abs(p.X*b.Ax[0].X+p.Y*b.Ax[0].Y)-b.Half.X)
+		v := max(0, math.Abs(p.X*b.Ax[1].X+p.Y*b.Ax[1].Y)-b.Half.Y)
+		least = min(least, u*u+v*v)
 	}
 	return least
 }
@@ -73,7 +73,7 @@ func boxPenetration(a, b Box) float64 {
 			return
 		}
 		n = n.Mul(1 / l)
-		least = math.Min(least, a.Reach(n)+b.Reach(n)-math.Abs(b.C.Sub(a.C).Dot(n)))
+		least = min(least, a.Reach(n)+b.Reach(n)-math.Abs(b.C.Sub(a.C).Dot(n)))
 	}
 	for i := 0; i < 3; i++ {
 		try(a.Ax[i])
@@ -100,7 +100,7 @@ func (b Box) PointGap(p V3) float64 {
 func cornersGap(a, b Box) float64 {
 	least := math.Inf(1)
 	for i := 0; i < 8; i++ {
-		least = math.Min(least, b.PointGap(a.Corner(i)))
+		least = min(least, b.PointGap(a.Corner(i)))
 	}
 	return least
 }
@@ -118,7 +118,7 @@ func (b Box) Edges(f func(p, q V3)) {
 func edgesGap(a, b Box) float64 {
 	least := math.Inf(1)
 	a.Edges(func(p, q V3) {
-		b.Edges(func(r, s V3) { least = math.Min(least, segmentGap3(p, q, r, s)) })
+		b.Edges(func(r, s V3) { least = min(least, segmentGap3(p, q, r, s)) })
 	})
 	return least
 }
@@ -127,7 +127,7 @@ func edgesGap(a, b Box) float64 {
 func segmentGap3(p, q, r, s V3) float64 {
 	u, v, w := q.Sub(p), s.Sub(r), p.Sub(r)
 	a, b, c, d, e := u.Dot(u), u.Dot(v), v.Dot(v), u.Dot(w), v.Dot(w)
-	clamp := func(t float64) float64 { return math.Max(0, math.Min(1, t)) }
+	clamp := func(t float64) float64 { return max(0, min(1, t)) }
 	var t, k float64
 	if den := a*c - b*b; den > 1e-12*a*c {
 		t = clamp((b*e - c*d) / den)

@@ -19,8 +19,8 @@ func (l Leaf) Reach() float64 { return math.Hypot(l.Wide, l.Thick) }
 
 // Bounds returns the corners of an upright rectangle that holds all that the leaf and its handle sweep.
 func (l Leaf) Bounds() (lo, hi V2) {
-	r := math.Max(l.Reach(), math.Hypot(l.HandleAt, l.Handle))
-	back := -l.Thick - math.Max(l.Handle, 0)
+	r := max(l.Reach(), math.Hypot(l.HandleAt, l.Handle))
+	back := -l.Thick - max(l.Handle, 0)
 	if l.Opens > math.Pi/2 {
 		back = -r
 	}
@@ -65,7 +65,7 @@ func (l Leaf) Gap(p Polygon) float64 {
 
 // lacks is what a leaf lacks that is stopped at a distance from the pin, negative.
 func (l Leaf) lacks(near float64) float64 {
-	return math.Min(near-l.Wide, (near-l.Reach())/2)
+	return min(near-l.Wide, (near-l.Reach())/2)
 }
 
 // turned returns the direction along the room face of the leaf at an angle, in its own axes.
@@ -101,7 +101,7 @@ func (l Leaf) nearestMet(q Polygon) float64 {
 	least := math.Inf(1)
 	meets := func(d, reach float64) {
 		if d < reach {
-			least = math.Min(least, d)
+			least = min(least, d)
 		}
 	}
 	meets(toPin(sector(q, l.Opens)), l.Wide)
@@ -115,7 +115,7 @@ func (l Leaf) nearestMet(q Polygon) float64 {
 }
 
 // corner returns the angle that the leaf's outermost corner reaches: it follows the room face.
-func (l Leaf) corner() float64 { return math.Max(0, l.Opens-math.Atan2(l.Thick, l.Wide)) }
+func (l Leaf) corner() float64 { return max(0, l.Opens-math.Atan2(l.Thick, l.Wide)) }
 
 // handle returns what the handle sweeps beyond the open leaf: its place on the leaf, its tip, and where the tip passed the leaf. The arc
 // between the last two is left out, under 1 mm.
@@ -133,14 +133,14 @@ func (l Leaf) handle() Polygon {
 func (l Leaf) clear(q Polygon) float64 {
 	least := math.Inf(1)
 	if in := sector(q, l.corner()); len(in) > 0 {
-		least = math.Max(0, toPin(in)-l.Reach())
+		least = max(0, toPin(in)-l.Reach())
 	}
 	for _, part := range [4]Polygon{
 		{{}, turned(0).Mul(l.Reach())}, {{}, turned(l.corner()).Mul(l.Reach())}, l.open(), l.handle(),
 	} {
 		if len(part) > 0 {
 			d, _, _ := Closest(q, part)
-			least = math.Min(least, d)
+			least = min(least, d)
 		}
 	}
 	return least
@@ -199,14 +199,14 @@ const onCircle = 1e-9
 // meet lowers the angle to that at which a point is met.
 func (l Leaf) meet(p V2, least *float64) {
 	r := p.Len()
-	at := math.Atan2(math.Max(0, p.Y), p.X)
+	at := math.Atan2(max(0, p.Y), p.X)
 	switch tip := math.Hypot(l.HandleAt, l.Handle); {
 	case r > l.Reach()+onCircle:
 		return
 	case r > l.Wide:
-		at += math.Acos(math.Min(1, l.Wide/r))
+		at += math.Acos(min(1, l.Wide/r))
 	case l.HandleAt > 0 && r >= l.HandleAt && r <= tip+onCircle:
-		at -= math.Acos(math.Min(1, l.HandleAt/r))
+		at -= math.Acos(min(1, l.HandleAt/r))
 	}
-	*least = math.Min(*least, math.Max(0, at))
+	*least = min(*least, max(0, at))
 }

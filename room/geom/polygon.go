@@ -75,8 +75,8 @@ func (p Polygon) Simple() bool {
 func (p Polygon) Bounds() (lo, hi V2) {
 	lo, hi = V2{math.Inf(1), math.Inf(1)}, V2{math.Inf(-1), math.Inf(-1)}
 	for _, q := range p {
-		lo = V2{math.Min(lo.X, q.X), math.Min(lo.Y, q.Y)}
-		hi = V2{math.Max(hi.X, q.X), math.Max(hi.Y, q.Y)}
+		lo = V2{min(lo.X, q.X), min(lo.Y, q.Y)}
+		hi = V2{max(hi.X, q.X), max(hi.Y, q.Y)}
 	}
 	return lo, hi
 }
@@ -122,7 +122,7 @@ func Gap(p, q Polygon) float64 {
 		a, b := p.Edge(i)
 		for j := range q {
 			c, d := q.Edge(j)
-			least = math.Min(least, SegmentSegment(a, b, c, d))
+			least = min(least, SegmentSegment(a, b, c, d))
 		}
 	}
 	return least
@@ -130,7 +130,7 @@ func Gap(p, q Polygon) float64 {
 
 // penetration returns the shortest push in mm that parts two overlapping convex outlines; 0 or less where they do not overlap.
 func penetration(p, q Polygon) float64 {
-	return math.Min(overlap(p, q), overlap(q, p))
+	return min(overlap(p, q), overlap(q, p))
 }
 
 func overlap(p, q Polygon) float64 {
@@ -140,7 +140,7 @@ func overlap(p, q Polygon) float64 {
 		n := b.Sub(a).Left().Unit()
 		lo0, hi0 := spread(p, n)
 		lo1, hi1 := spread(q, n)
-		if least = math.Min(least, math.Min(hi0-lo1, hi1-lo0)); least <= 0 {
+		if least = min(least, min(hi0-lo1, hi1-lo0)); least <= 0 {
 			return least
 		}
 	}
@@ -151,7 +151,7 @@ func spread(p Polygon, n V2) (lo, hi float64) {
 	lo, hi = math.Inf(1), math.Inf(-1)
 	for _, v := range p {
 		d := v.Dot(n)
-		lo, hi = math.Min(lo, d), math.Max(hi, d)
+		lo, hi = min(lo, d), max(hi, d)
 	}
 	return lo, hi
 }

@@ -7,7 +7,7 @@ func SegmentPoint(a, b, p V2) (d, t float64) {
 	ab := b.Sub(a)
 	l2 := ab.Dot(ab)
 	if l2 > 0 {
-		t = math.Max(0, math.Min(1, p.Sub(a).Dot(ab)/l2))
+		t = max(0, min(1, p.Sub(a).Dot(ab)/l2))
 	}
 	return p.Dist(a.Lerp(b, t)), t
 }
@@ -25,8 +25,8 @@ func SegmentsCross(a, b, c, d V2) bool {
 
 // within tells whether r, known to be in line with p-q, lies between them.
 func within(p, q, r V2) bool {
-	return math.Min(p.X, q.X) <= r.X && r.X <= math.Max(p.X, q.X) &&
-		math.Min(p.Y, q.Y) <= r.Y && r.Y <= math.Max(p.Y, q.Y)
+	return min(p.X, q.X) <= r.X && r.X <= max(p.X, q.X) &&
+		min(p.Y, q.Y) <= r.Y && r.Y <= max(p.Y, q.Y)
 }
 
 // SegmentSegment returns the least distance between the segments a-b and c-d, in mm; 0 where they cross.
