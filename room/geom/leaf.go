@@ -117,10 +117,13 @@ func (l Leaf) nearestMet(q Polygon) float64 {
 // corner returns the angle that the leaf's outermost corner reaches: it follows the room face.
 func (l Leaf) corner() float64 { return max(0, l.Opens-math.Atan2(l.Thick, l.Wide)) }
 
+// flat is how far a handle stands out, in mm, up to which there is none: its triangle would have no sides to clip by.
+const flat = 1e-3
+
 // handle returns what the handle sweeps beyond the open leaf: its place on the leaf, its tip, and where the tip passed the leaf. The arc
 // between the last two is left out, under 1 mm.
 func (l Leaf) handle() Polygon {
-	if l.HandleAt <= 0 || l.Handle <= 0 {
+	if l.HandleAt <= 0 || l.Handle < flat {
 		return nil
 	}
 	u := turned(l.Opens)

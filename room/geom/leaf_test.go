@@ -120,3 +120,11 @@ func TestLeafBoundsHoldTheSweep(t *testing.T) {
 		}
 	})
 }
+
+// TestAHandleOfNoDepthSweepsNothing: a handle as deep as a rounding error once made every outline count as met.
+func TestAHandleOfNoDepthSweepsNothing(t *testing.T) {
+	l := Leaf{Shut: V2{1, 0}, In: V2{0, 1}, Wide: 300, Thick: 20, Opens: 1, HandleAt: 200, Handle: 7e-15}
+	if gap := l.Gap(Rect(-62.5, 8, -62, 8.5)); gap < 40 {
+		t.Errorf("gap %g behind the pin, want over 40", gap)
+	}
+}
