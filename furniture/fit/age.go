@@ -14,6 +14,7 @@ var oldEnough = Question{
 	Why:      "A small child does not climb down safely half asleep, and no rail holds one who climbs over it.",
 	How:      "Age of the youngest sleeper of the upper bed, in whole years rounded down.",
 	Caution:  "Places differ in the age they ask for. Visiting children count too, and a label says so to those who do not know.",
+	OfBed:    true,
 	Measure:  func(s *Scene) Finding { return s.oldEnough() },
 }
 

@@ -70,7 +70,7 @@ func (s *Scene) air() Finding {
 // grille finds where a register or return is, or what is missing for it.
 func (s *Scene) grille(i int) (g grille, what string) {
 	rec, refs := &s.Job.Room.Registers[i], &s.Survey.Layout.Registers[i]
-	g = grille{key: keyed("register", rec.Key, i), rec: rec, refs: refs, wall: s.wallOf(refs.Wall)}
+	g = grille{key: s.keys.registers[i], rec: rec, refs: refs, wall: s.wallOf(refs.Wall)}
 	switch {
 	case g.wall == nil:
 		return g, askWall(g.key)

@@ -76,7 +76,7 @@ func (s *Scene) alarmReadings(i int, f *Finding) {
 // alarm finds an alarm, or what is missing for it.
 func (s *Scene) alarm(i int) (a alarmAt, what string) {
 	rec, refs := &s.Job.Room.Alarms[i], &s.Survey.Layout.Alarms[i]
-	a = alarmAt{key: keyed("alarm", rec.Key, i), rec: rec, wall: s.wallOf(refs.Wall)}
+	a = alarmAt{key: s.keys.alarms[i], rec: rec, wall: s.wallOf(refs.Wall)}
 	out := s.v(refs.Out)
 	if rec.In == "wall" && math.IsNaN(out) {
 		out = 0
@@ -108,7 +108,7 @@ func (s *Scene) alarmFans(a *alarmAt) []Reading {
 	var out []Reading
 	for i, refs := range s.Survey.Layout.Fans {
 		rec := &s.Job.Room.Fans[i]
-		key := keyed("fan", rec.Key, i)
+		key := s.keys.fans[i]
 		r := Reading{At: a.key + "." + key, Rows: rows, Parts: []string{a.key, key}, Ask: s.askSpot("the middle of", key, rec.Spot, refs.SpotRefs)}
 		if r.Ask == "" && s.unread(refs.Sweep) {
 			r.Ask = askSweep(key, rec.Wall)
@@ -159,7 +159,7 @@ func (s *Scene) alarmDoors(a *alarmAt) []Reading {
 		if rec.LeadsTo != "" && rec.LeadsTo != "bathroom" && rec.LeadsTo != "kitchen" {
 			continue
 		}
-		key := keyed("door", rec.Key, i)
+		key := s.keys.doors[i]
 		r := Reading{At: a.key + "." + key, Rows: rows, Parts: []string{a.key, key}, Ask: s.askBeside(key, rec.OnWall, refs.OnWallRefs, refs.Wide)}
 		if w, lo, hi, ok := s.interval(refs.OnWallRefs, refs.Wide); ok {
 			r.Have, _ = geom.SegmentPoint(w.Point(lo, 0), w.Point(hi, 0), a.at)

@@ -84,16 +84,23 @@ func (s *Scene) ask(qs []Question) []Answer {
 	return out
 }
 
-// Nominal asks one question as if every reading were exact.
+// Nominal asks one question as if every reading were exact. What is asked of the bed alone is asked once, wherever it is put.
 func (s *Scene) Nominal(q Question) Answer {
+	if a, ok := s.ofBed[q.ID]; ok {
+		return a
+	}
 	f := q.Measure(s)
-	return s.judged(q, f, make([]uncertainty, len(f.Readings)))
+	a := s.judged(q, f, make([]uncertainty, len(f.Readings)))
+	if q.OfBed {
+		s.ofBed[q.ID] = a
+	}
+	return a
 }
 
 func (s *Scene) judged(q Question, f Finding, us []uncertainty) Answer {
 	a := judge{s, q, q.cover()}.answer(f, us)
-	if f.band != nil {
-		f.band(&a)
+	if f.finish != nil {
+		f.finish(&a)
 	}
 	s.accept(&a)
 	return a

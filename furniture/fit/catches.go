@@ -9,6 +9,7 @@ var nothingCatches = Question{
 	Why:      "A hood or a cord that catches on a post or a bolt head holds a child who climbs down.",
 	How:      "The highest post over its neighbour, and how far the proudest bolt or screw head stands out of an outside face.",
 	Caution:  "Hang nothing on the bed: no cords, belts, bags or hooks.",
+	OfBed:    true,
 	Measure:  func(s *Scene) Finding { return s.nothingCatches() },
 }
 

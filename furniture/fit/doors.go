@@ -47,7 +47,7 @@ func (s *Scene) swings() []swing {
 
 func (s *Scene) swing(i int) swing {
 	d, refs := &s.Job.Room.Doors[i], &s.Survey.Layout.Doors[i]
-	g := swing{what: "door." + keyOr(d.Key, i), high: s.v(refs.High)}
+	g := swing{what: s.keys.doors[i], high: s.v(refs.High)}
 	switch d.Kind {
 	case "slides":
 		g.none = "it slides"
@@ -116,7 +116,10 @@ func (s *Scene) against(g swing) stopped {
 	out := stopped{gap: math.Inf(1), opens: math.Inf(1)}
 	for _, l := range g.leaves {
 		out.opens = min(out.opens, l.Opens)
-		s.nearestFirst(l, &out.gap, func(b *Solid) {
+		lo, hi := l.Bounds()
+		reach := l.Reach()
+		bound := func(b *Solid) float64 { return max(boundsApart(lo, hi, b), boundsApart(l.Pin, l.Pin, b)-reach) }
+		s.nearestFirst(bound, 0, &out.gap, func(b *Solid) {
 			plan := b.Box.Footprint()
 			d := overhead(l.Gap(plan), b.Lo.Z-g.high)
 			if d < out.gap {
@@ -130,31 +133,6 @@ func (s *Scene) against(g swing) stopped {
 		})
 	}
 	return out
-}
-
-// nearestFirst calls f with the solids in the order of how near to the leaf their bounds lie, until the rest are surely farther than
-// limit, which f brings down. What lies within the leaf's bounds is always looked at.
-func (s *Scene) nearestFirst(l geom.Leaf, limit *float64, f func(*Solid)) {
-	lo, hi := l.Bounds()
-	reach := l.Reach()
-	s.bounds = s.bounds[:0]
-	for i := range s.Solids {
-		b := &s.Solids[i]
-		s.bounds = append(s.bounds, max(boundsApart(lo, hi, b), boundsApart(l.Pin, l.Pin, b)-reach))
-	}
-	for {
-		best, least := -1, math.Inf(1)
-		for i, d := range s.bounds {
-			if d < least {
-				best, least = i, d
-			}
-		}
-		if best < 0 || least > max(0, *limit) {
-			return
-		}
-		s.bounds[best] = math.Inf(1)
-		f(&s.Solids[best])
-	}
 }
 
 // boundsApart returns how far the bounds of a solid lie from what lies between two corners in plan, at least.

@@ -15,6 +15,7 @@ var endOpenings = Question{
 	How: "Smaller clear side of every opening in the ends: above the deck bare, between the decks bare and once more with mattress and base in " +
 		"place, as built and once the boards have dried. Climbing slats are part of the end.",
 	Caution: "Try every opening with a 3-1/2 in block and a 9 in ball, from outside and from the mattress.",
+	OfBed:   true,
 	Measure: func(s *Scene) Finding { return s.endOpenings() },
 }
 

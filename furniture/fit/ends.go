@@ -15,6 +15,7 @@ var endHeight = Question{
 	Why:      "A sleeper rolls over a low end as over a low rail.",
 	How:      "Top edge of each end of the upper bed less the top of the thickest mattress, over at least half the length between the posts.",
 	Caution:  "The counted half may be in several pieces. Measure again with the real mattress and its topper.",
+	OfBed:    true,
 	Measure:  func(s *Scene) Finding { return s.endHeight() },
 }
 

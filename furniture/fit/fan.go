@@ -80,7 +80,7 @@ func (s *Scene) fanAndLights() Finding {
 
 func (s *Scene) fan(i int) fitting {
 	rec, refs := &s.Job.Room.Fans[i], &s.Survey.Layout.Fans[i]
-	f := fitting{key: keyed("fan", rec.Key, i), radius: s.v(refs.Sweep) / 2, low: s.v(refs.Blades), disc: true}
+	f := fitting{key: s.keys.fans[i], radius: s.v(refs.Sweep) / 2, low: s.v(refs.Blades), disc: true}
 	f.ask = s.askSpot("the middle of", f.key, rec.Spot, refs.SpotRefs)
 	switch {
 	case f.ask != "":
@@ -99,7 +99,7 @@ func askSweep(key, wall string) string {
 
 func (s *Scene) light(i int) fitting {
 	rec, refs := &s.Job.Room.Lights[i], &s.Survey.Layout.Lights[i]
-	f := fitting{key: keyed("light", rec.Key, i), radius: s.v(refs.Wide) / 2, low: s.v(refs.Lowest), recessed: rec.Kind == "recessed"}
+	f := fitting{key: s.keys.lights[i], radius: s.v(refs.Wide) / 2, low: s.v(refs.Lowest), recessed: rec.Kind == "recessed"}
 	f.ask = s.askSpot("the middle of", f.key, rec.Spot, refs.SpotRefs)
 	f.at, _ = s.spot(refs.SpotRefs)
 	switch {

@@ -20,9 +20,10 @@ type stander struct {
 
 // bedPlan is what does not change while the bed stands somewhere else.
 type bedPlan struct {
-	of       *bunk.Bed
-	standers []stander // in the bed's own axes: the bed itself first, then what stands out from it, drawers shut
-	out      []bool    // by part: it reaches out of the bed's outline
+	of        *bunk.Bed
+	standers  []stander    // in the bed's own axes: the bed itself first, then what stands out from it, drawers shut
+	topBoards [][2]geom.V3 // by guardrail: the corners of its top board
+	out       []bool       // by part: it reaches out of the bed's outline
 }
 
 // plan works the bed's own plan out once.
@@ -53,6 +54,10 @@ func (s *Scene) plan() *bedPlan {
 	}
 	for _, n := range names {
 		p.standers = append(p.standers, stander{n, geom.Hull(points[n]), low[n]})
+	}
+	for i := range s.Bed.Guards {
+		lo, hi := topBoard(s.Bed, &s.Bed.Guards[i])
+		p.topBoards = append(p.topBoards, [2]geom.V3{lo, hi})
 	}
 	s.bedPlan = p
 	return &s.bedPlan
@@ -87,7 +92,7 @@ func (s *Scene) wallsOnFloor() []stander {
 	for i := range s.Walls {
 		w := &s.Walls[i]
 		in := s.Nearest(w, 0, walkHigh)
-		out[i] = stander{what: wallKey(w), outline: geom.Polygon{w.Point(0, in), w.Point(w.Len, in)}}
+		out[i] = stander{what: w.Name, outline: geom.Polygon{w.Point(0, in), w.Point(w.Len, in)}}
 	}
 	return out
 }
@@ -108,8 +113,6 @@ func (s *Scene) across(b strip) []stander {
 // alongStrip is the sine of the angle up to which a wall runs along a strip: about 6 degrees, more than any corner is out of square.
 const alongStrip = 0.1
 
-func wallKey(w *Wall) string { return "wall." + w.Key }
-
 // thingsOnFloor returns furniture that stays and heaters. ask is set where one is there whose place or size nobody read, or where
 // nobody said whether there is any furniture.
 func (s *Scene) thingsOnFloor() (out []stander, ask string) {
@@ -124,11 +127,11 @@ func (s *Scene) thingsOnFloor() (out []stander, ask string) {
 	}
 	for i := range r.Pieces {
 		p, ok := s.rect(l.Pieces[i].SpotRefs, l.Pieces[i].Wide, l.Pieces[i].Deep)
-		add("furniture."+keyOr(r.Pieces[i].Key, i), p, ok)
+		add(s.keys.pieces[i], p, ok)
 	}
 	for i := range r.Heaters {
 		p, ok := s.rect(l.Heaters[i].SpotRefs, l.Heaters[i].Wide, l.Heaters[i].Deep)
-		add("heater."+keyOr(r.Heaters[i].Key, i), p, ok)
+		add(s.keys.heaters[i], p, ok)
 	}
 	return out, ask
 }
@@ -181,28 +184,72 @@ func (b strip) free(all []stander) (depth float64, what string) {
 // reach returns how far from the line an outline begins within the strip, 0 where it lies on the line; ok is false where it is
 // beside the strip or behind the line.
 func (b strip) reach(p geom.Polygon) (depth float64, ok bool) {
-	least, most := math.Inf(1), math.Inf(-1)
-	across := b.out.Left()
+	e := untouched
 	for i := range p {
-		q, r := p.Edge(i)
-		q, r = q.Sub(b.from), r.Sub(b.from)
-		u, v := [2]float64{q.Dot(b.out), r.Dot(b.out)}, [2]float64{q.Dot(across), r.Dot(across)}
-		t0, t1 := within(v[0], v[1], b.half-touching)
-		if t0 >= t1 {
-			continue
-		}
-		for _, t := range [2]float64{t0, t1} {
-			d := u[0] + (u[1]-u[0])*t
-			least, most = min(least, d), max(most, d)
-		}
+		b.edge(p[i], p[(i+1)%len(p)], &e)
 	}
+	return e.depth()
+}
+
+// reachSector is reach for a sector. Its chord lies within it, so that the arc is looked at for itself.
+func (b strip) reachSector(c geom.Sector) (depth float64, ok bool) {
+	e := untouched
+	near, far := c.At(0), c.At(c.Angle)
+	b.edge(c.Pin, near, &e)
+	b.edge(near, far, &e)
+	b.edge(far, c.Pin, &e)
+	b.arc(c, &e)
+	return e.depth()
+}
+
+// ends is where something begins and ends along a strip.
+type ends struct{ least, most float64 }
+
+var untouched = ends{math.Inf(1), math.Inf(-1)}
+
+func (e *ends) take(d float64) { e.least, e.most = min(e.least, d), max(e.most, d) }
+
+func (e *ends) depth() (depth float64, ok bool) {
 	switch {
-	case most <= touching:
+	case e.most <= touching:
 		return 0, false
-	case least < 0:
+	case e.least < 0:
 		return 0, true
 	}
-	return least, true
+	return e.least, true
+}
+
+// edge takes in the part of an edge that lies within the strip.
+func (b strip) edge(q, r geom.V2, e *ends) {
+	q, r = b.seen(q), b.seen(r)
+	if t0, t1 := within(q.Y, r.Y, b.half-touching); t0 < t1 {
+		e.take(q.X + (r.X-q.X)*t0)
+		e.take(q.X + (r.X-q.X)*t1)
+	}
+}
+
+// arc takes in the part of a sector's arc that lies within the strip: where it crosses the strip's sides, and where it begins and ends.
+func (b strip) arc(c geom.Sector, e *ends) {
+	pin, half := b.seen(c.Pin), b.half-touching
+	try := func(u, v float64) {
+		if math.Abs(v) <= b.half && c.Spans(b.out.Mul(u-pin.X).Add(b.out.Left().Mul(v-pin.Y))) {
+			e.take(u)
+		}
+	}
+	try(pin.X-c.Radius, pin.Y)
+	try(pin.X+c.Radius, pin.Y)
+	for _, v := range [2]float64{-half, half} {
+		if h := c.Radius*c.Radius - (v-pin.Y)*(v-pin.Y); h >= 0 {
+			try(pin.X-math.Sqrt(h), v)
+			try(pin.X+math.Sqrt(h), v)
+		}
+	}
+}
+
+// seen returns a point as the strip has it: x along it from its line, y across it.
+func (b strip) seen(p geom.V2) geom.V2 {
+	d := p.Sub(b.from)
+	return geom.V2{X: d.Dot(b.out), Y: d.Dot(b.out.Left())}
 }
 
 // within returns the part of the way from a to b, 0 to 1, that lies between -half and half; t0 >= t1 where there is none.

@@ -81,9 +81,13 @@ func (s *Scene) sitUp(b bed) Finding {
 	}
 	if !math.IsInf(free, 1) {
 		f.Readings = append(f.Readings, s.campReadings(b, free, air >= 0)...)
-		f.Figures = append(outgrown(free, youngestGrower(who)), Figure{"headroom", free, "mm"})
 	}
-	f.band = func(a *Answer) { a.Band = posture(a) }
+	f.finish = func(a *Answer) {
+		a.Band = posture(a)
+		if !math.IsInf(free, 1) {
+			a.Figures = append(outgrown(free, youngestGrower(who)), Figure{"headroom", free, "mm"})
+		}
+	}
 	return f
 }
 
@@ -148,11 +152,11 @@ func (s *Scene) seats(b bed, q sitter) []seat {
 		prefix += "." + q.name
 	}
 	near, far := yardstick.Figure(yardstick.SeatNear), yardstick.Figure(yardstick.SeatFar)+q.seated
-	d := s.deck(b)
+	d, above := s.deck(b), s.above(b)
 	best := Overhead{Z: math.Inf(-1)}
 	for x := near; ; x += seatStep {
 		x = min(x, far)
-		if o := s.overHead(b, s.headX(d, x), s.middleY(d)); o.Ask != "" || o.Z > best.Z {
+		if o := s.overHead(above, s.headX(d, x), s.middleY(d)); o.Ask != "" || o.Z > best.Z {
 			best = o
 		}
 		if x == far || best.Ask != "" {
@@ -162,11 +166,11 @@ func (s *Scene) seats(b bed, q sitter) []seat {
 	out := []seat{{prefix + ".pillow", best}}
 	if b == upperBed && s.Bed.Steps != nil {
 		x, y := s.wayInSpot(d)
-		out = append(out, seat{prefix + ".ladder", s.overHead(b, x, y)})
+		out = append(out, seat{prefix + ".ladder", s.overHead(above, x, y)})
 	}
 	if b == lowerBed {
 		y := d.Mattress.C.Y - d.Mattress.Half.Y + yardstick.Figure(yardstick.SeatFront)
-		out = append(out, seat{prefix + ".front", s.overHead(b, d.Mattress.C.X, y)})
+		out = append(out, seat{prefix + ".front", s.overHead(above, d.Mattress.C.X, y)})
 	}
 	return out
 }
@@ -193,10 +197,10 @@ func (s *Scene) wayInSpot(d *deckAt) (x, y float64) {
 	return (w.From + w.To) / 2, s.middleY(d)
 }
 
-// overHead returns the lowest thing over a head in a bed, at a place in the bed's axes.
-func (s *Scene) overHead(b bed, x, y float64) Overhead {
+// overHead returns the lowest thing over a head, of some solids, at a place in the bed's axes.
+func (s *Scene) overHead(above []*Solid, x, y float64) Overhead {
 	p := s.ToRoom.Point(geom.V3{X: x, Y: y}).XY()
-	return s.over(disc(p, yardstick.Figure(yardstick.HeadCylinder)), s.mattressTop(b))
+	return s.over(disc(p, yardstick.Figure(yardstick.HeadCylinder)), above)
 }
 
 // campReadings holds the free height against the rules of camps, ships and worker housing, which are only shown.
@@ -225,7 +229,7 @@ func (s *Scene) lieAndTurn() Finding {
 	var f Finding
 	for _, b := range []bed{upperBed, lowerBed} {
 		box := s.Boxes[b]
-		o := s.over(patch(box.Footprint()), s.mattressTop(b))
+		o := s.over(patch(box.Footprint()), s.above(b))
 		r := Reading{At: b.at(), Rows: rows, Have: Headroom(o.Z, s.mattressTop(b)), Ask: o.Ask, Parts: []string{"mattress." + b.word(), o.What}, Edge: "under " + o.What}
 		f.Readings = append(f.Readings, r)
 		if o.Ask == "" {

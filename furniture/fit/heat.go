@@ -107,7 +107,7 @@ func (s *Scene) heaterReadings(i int) []Reading {
 // heater finds a heater's box, or what is missing for it.
 func (s *Scene) heater(i int) (h heaterAt, what string) {
 	rec, refs := &s.Job.Room.Heaters[i], &s.Survey.Layout.Heaters[i]
-	h = heaterAt{key: keyed("heater", rec.Key, i), rec: rec, wall: s.wallOf(refs.Wall), top: s.v(refs.High)}
+	h = heaterAt{key: s.keys.heaters[i], rec: rec, wall: s.wallOf(refs.Wall), top: s.v(refs.High)}
 	switch {
 	case h.wall == nil:
 		return h, askWall(h.key)

@@ -16,9 +16,6 @@ import (
 // noShape is what is missing where the walls are not known.
 const noShape = "the shape of the room: read the missing walls, or a diagonal"
 
-// keyed returns the key of a thing of the room: by its own key, else by its place in the list.
-func keyed(table, key string, i int) string { return table + "." + keyOr(key, i) }
-
 // unread tells whether a quantity is not known.
 func (s *Scene) unread(r survey.Ref) bool { return math.IsNaN(s.v(r)) }
 

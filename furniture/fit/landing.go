@@ -82,7 +82,7 @@ func (s *Scene) floorRegisters() (out []stander, want string) {
 		if rec.In != "floor" {
 			continue
 		}
-		what := keyed("register", rec.Key, i)
+		what := s.keys.registers[i]
 		if p, ok := s.rect(refs.SpotRefs, refs.Wide, refs.Deep); ok {
 			out = append(out, stander{what: what, outline: p})
 		} else {
@@ -92,46 +92,19 @@ func (s *Scene) floorRegisters() (out []stander, want string) {
 	return out, want
 }
 
-// doorSteps is how often the depth is narrowed down at most.
-const doorSteps = 60
-
-// untilDoor returns how deep the band is free of what a door sweeps: where its distance from the swept leaf comes to nothing, found by
-// false position (Illinois) to a thousand-millionth of a millimetre.
+// untilDoor returns how deep the band is free of what a door sweeps.
 func (s *Scene) untilDoor(b strip, g swing, depth float64) float64 {
 	for _, l := range g.leaves {
-		if clearOf(l, b.outline(depth)) {
-			continue
+		for _, c := range l.Sectors() {
+			if d, ok := b.reachSector(c); ok {
+				depth = min(depth, d)
+			}
 		}
-		depth = b.untilLeaf(l, depth)
+		if d, ok := b.reach(l.HandleSweep()); ok {
+			depth = min(depth, d)
+		}
 	}
 	return depth
-}
-
-func (b strip) untilLeaf(l geom.Leaf, depth float64) float64 {
-	gap := func(d float64) float64 { return l.Gap(b.outline(d)) }
-	lo, hi := 0.0, depth
-	glo, ghi := gap(lo), gap(hi)
-	switch {
-	case ghi >= 0:
-		return depth
-	case glo < 0:
-		return 0
-	}
-	for range doorSteps {
-		if hi-lo < 1e-9 {
-			break
-		}
-		mid := (lo*ghi - hi*glo) / (ghi - glo)
-		if mid <= lo || mid >= hi {
-			mid = (lo + hi) / 2
-		}
-		if m := gap(mid); m >= 0 {
-			lo, glo, ghi = mid, m, ghi/2
-		} else {
-			hi, ghi, glo = mid, m, glo/2
-		}
-	}
-	return lo
 }
 
 // outline returns the band's outline to a depth, anticlockwise.

@@ -15,6 +15,7 @@ var marks = Question{
 	Group:    Build,
 	Why:      "Whoever buys the next mattress or lets a small guest sleep on top has not read the plan.",
 	How:      "What the maker confirms. The text for a label is printed beside it.",
+	OfBed:    true,
 	Measure:  func(s *Scene) Finding { return s.marks() },
 }
 

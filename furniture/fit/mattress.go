@@ -15,6 +15,7 @@ var mattressFits = Question{
 	Why:      "A mattress that is too large stands on its edge; beside one that is too small a child slips down between bed and frame.",
 	How:      "Inside of the frame less the mattress, lengthways and across, both sides together; the real mattress, else all that its name may mean.",
 	Caution:  "Names of sizes are trade habit. Measure the real mattress before the side rails are cut.",
+	OfBed:    true,
 	Measure:  func(s *Scene) Finding { return s.mattressFits() },
 }
 

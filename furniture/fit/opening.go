@@ -31,7 +31,7 @@ func (s *Scene) panes() []pane {
 
 func (s *Scene) pane(i int) pane {
 	rec, refs := &s.Job.Room.Windows[i], &s.Survey.Layout.Windows[i]
-	p := pane{key: keyed("window", rec.Key, i), place: i, shut: rec.Kind == "fixed"}
+	p := pane{key: s.keys.windows[i], place: i, shut: rec.Kind == "fixed"}
 	if p.where = s.askBeside(p.key, rec.OnWall, refs.OnWallRefs, refs.Wide); p.where == "" && s.unread(refs.Sill) {
 		p.where = askHigh("the sill of", p.key, rec.Wall)
 	}

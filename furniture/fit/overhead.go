@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"bunkwright/furniture"
+	"bunkwright/furniture/yardstick"
 	"bunkwright/room/geom"
 )
 
@@ -68,15 +69,13 @@ func (p Patch) distance(q geom.V2) float64 {
 	return near(p.Outline, q)
 }
 
-// over returns the lowest thing that lies over the patch and reaches above height from: ceiling, beams, fan, lights, shelves and parts
-// of the bed.
-func (s *Scene) over(p Patch, from float64) Overhead {
+// over returns the lowest thing that lies over the patch: ceiling, beams, fan, lights and, of some solids, shelves and parts of the bed.
+func (s *Scene) over(p Patch, solids []*Solid) Overhead {
 	o := s.ceilingOver(p)
 	s.beamsOver(p, &o)
 	s.fittingsOver(p, &o)
-	for i := range s.Solids {
-		b := &s.Solids[i]
-		if b.Hi.Z <= from+1e-6 || b.Lo.Z >= o.Z || b.Lo.X >= p.hi.X || b.Hi.X <= p.lo.X || b.Lo.Y >= p.hi.Y || b.Hi.Y <= p.lo.Y {
+	for _, b := range solids {
+		if b.Lo.Z >= o.Z || !b.spans(p.lo, p.hi) {
 			continue
 		}
 		if p.touchesBox(&b.Box) {
@@ -87,6 +86,26 @@ func (s *Scene) over(p Patch, from float64) Overhead {
 		}
 	}
 	return o
+}
+
+// above returns the solids that reach above the top of a mattress, over it or no farther beside it than a head is wide.
+func (s *Scene) above(b bed) []*Solid {
+	lo, hi := s.Boxes[b].Bounds()
+	beside := geom.V2{X: yardstick.Figure(yardstick.HeadCylinder), Y: yardstick.Figure(yardstick.HeadCylinder)}
+	from := s.mattressTop(b) + touch
+	out := s.overBed[:0]
+	for i := range s.Solids {
+		if t := &s.Solids[i]; t.Hi.Z > from && t.spans(lo.XY().Sub(beside), hi.XY().Add(beside)) {
+			out = append(out, t)
+		}
+	}
+	s.overBed = out
+	return out
+}
+
+// spans tells whether the bounds of a solid overlap an upright rectangle in plan.
+func (t *Solid) spans(lo, hi geom.V2) bool {
+	return t.Lo.X < hi.X && t.Hi.X > lo.X && t.Lo.Y < hi.Y && t.Hi.Y > lo.Y
 }
 
 // ceilingOver returns the lowest point of the ceiling over the patch.
@@ -103,7 +122,7 @@ func (s *Scene) ceilingOver(p Patch) Overhead {
 		case math.IsNaN(z):
 			o.Ask = "how high is the ceiling at one more point?"
 		case z < o.Z:
-			o.lower(z, s.ceilingKeys[i])
+			o.lower(z, s.keys.ceilings[i])
 		}
 	}
 	if math.IsInf(o.Z, 1) && o.Ask == "" {
@@ -207,7 +226,7 @@ func (s *Scene) beamsOver(p Patch, o *Overhead) {
 		case !ok:
 			o.Ask = "where does beam " + s.Job.Room.Beams[i].Key + " hang, and how low?"
 		case p.touchesBox(&box):
-			o.lower(box.Bottom(), "beam."+s.Job.Room.Beams[i].Key)
+			o.lower(box.Bottom(), s.keys.beams[i])
 		}
 	}
 }
@@ -239,7 +258,7 @@ func (s *Scene) fansOver(p Patch, o *Overhead) {
 	for i := range s.Survey.Layout.Fans {
 		refs := &s.Survey.Layout.Fans[i]
 		if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Sweep)/2 && s.v(refs.Blades) < o.Z {
-			o.lower(s.v(refs.Blades), "fan."+s.Job.Room.Fans[i].Key)
+			o.lower(s.v(refs.Blades), s.keys.fans[i])
 		}
 	}
 }
@@ -250,7 +269,7 @@ func (s *Scene) lightOver(i int, p Patch, o *Overhead) {
 		return
 	}
 	if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Wide)/2 && s.v(refs.Lowest) < o.Z {
-		o.lower(s.v(refs.Lowest), "light."+s.Job.Room.Lights[i].Key)
+		o.lower(s.v(refs.Lowest), s.keys.lights[i])
 	}
 }
 

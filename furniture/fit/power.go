@@ -51,7 +51,7 @@ func (o *socket) kind() string {
 // socket finds a thing on its wall, or what is missing for it.
 func (s *Scene) socket(i int) (o socket, what string) {
 	rec, refs := &s.Job.Room.Outlets[i], &s.Survey.Layout.Outlets[i]
-	o = socket{key: keyed("outlet", rec.Key, i), rec: rec, wall: s.wallOf(refs.Wall), height: s.v(refs.Height)}
+	o = socket{key: s.keys.outlets[i], rec: rec, wall: s.wallOf(refs.Wall), height: s.v(refs.Height)}
 	switch {
 	case o.wall == nil:
 		return o, askWall(o.key)

@@ -49,6 +49,7 @@ type Question struct {
 	How      string // how it is measured
 	Caution  string // printed with a safety answer
 	Depends  Facet
+	OfBed    bool // asks of the bed and its people alone: room and place do not matter
 	Measure  func(*Scene) Finding
 }
 
@@ -60,7 +61,7 @@ type Finding struct {
 	Figures  []Figure
 	Notes    []string // remarks printed under the answer
 
-	band func(*Answer) // sets the band once it is known how sure the answer is
+	finish func(*Answer) // adds what needs the answer first, or what nothing of how sure it is hangs on: band, figures of tables
 }
 
 // A Reading is one measured value and the rows it is held against.

@@ -7,6 +7,7 @@ var railEnds = Question{
 	Why:      "A gap at the end of a rail is where a sleeping child rolls out, or where a finger is caught.",
 	How:      "Rail end to end structure, each end, and the clear width of the way in.",
 	Caution:  "Most of these figures are largest gaps; some places also ask for a smallest way in.",
+	OfBed:    true,
 	Measure:  func(s *Scene) Finding { return s.railEnds() },
 }
 

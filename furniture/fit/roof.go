@@ -34,13 +34,13 @@ func (s *Scene) roof(plan geom.Polygon) (*roof, string) {
 	for i, refs := range list {
 		f := face{z: s.v(refs.Z), g: geom.V2{X: s.v(refs.SlopeX), Y: s.v(refs.SlopeY)}}
 		if math.IsNaN(f.z + f.g.X + f.g.Y) {
-			return nil, fmt.Sprintf("how high is %s at one more point or corner?", s.ceilingKeys[i])
+			return nil, fmt.Sprintf("how high is %s at one more point or corner?", s.keys.ceilings[i])
 		}
 		var what string
 		if f.parts, what = s.faceParts(i); what != "" {
 			return nil, what
 		}
-		r.add(f, s.ceilingKeys[i])
+		r.add(f, s.keys.ceilings[i])
 	}
 	if left := r.without(func(*face) []geom.Line { return nil }); left > 1e-6*plan.Area() {
 		return nil, "how high is the ceiling over the rest of the room?"
@@ -55,7 +55,7 @@ func (s *Scene) faceParts(i int) (parts [][]geom.Line, what string) {
 	case c.Strip != "":
 		w, deep := s.wallNamed(c.Strip), s.v(s.Survey.Layout.Ceilings[i].Deep)
 		if w == nil || math.IsNaN(deep) {
-			return nil, fmt.Sprintf("how far out from wall %s does %s come?", c.Strip, s.ceilingKeys[i])
+			return nil, fmt.Sprintf("how far out from wall %s does %s come?", c.Strip, s.keys.ceilings[i])
 		}
 		return [][]geom.Line{{{At: w.Point(0, deep), Along: w.Dir}}}, ""
 	case c.Corners == "":
@@ -155,7 +155,7 @@ func (s *Scene) leastDimension() (least float64, walls []string) {
 	for i := range s.Walls {
 		for j := range s.Walls {
 			if d, ok := s.Walls[i].faces(&s.Walls[j]); ok && d < least {
-				least, walls = d, []string{"wall." + s.Walls[i].Key, "wall." + s.Walls[j].Key}
+				least, walls = d, []string{s.Walls[i].Name, s.Walls[j].Name}
 			}
 		}
 	}

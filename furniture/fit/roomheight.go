@@ -96,7 +96,7 @@ func (s *Scene) sloped() bool {
 func (s *Scene) levelReading(r *Reading, f *roof) {
 	o := Overhead{Z: f.lowest, What: f.what}
 	for i := range s.Survey.Layout.Beams {
-		key := "beam." + keyOr(s.Job.Room.Beams[i].Key, i)
+		key := s.keys.beams[i]
 		under := s.v(s.Survey.Layout.Beams[i].Under)
 		if math.IsNaN(under) {
 			r.Ask = fmt.Sprintf("how high over the floor is the underside of %s along wall %s?", key, s.Job.Room.Beams[i].Along)

@@ -1,7 +1,6 @@
 package fit
 
 import (
-	"strconv"
 	"strings"
 
 	"bunkwright/furniture"
@@ -30,21 +29,24 @@ type Scene struct {
 	ToWall  geom.Place  // furniture.OnWall axes into the room
 	At      *Wall       // the wall it stands at
 	Solids  []Solid     // bed, then what hangs on the wall
+	All     Solid       // the bounds of all of them, of no part
 	Boxes   [2]geom.Box // mattresses in the room: lower, upper
 	hangs   bool        // some parts hang on the wall
 
-	tallest     float64    // height of the bed over its feet
-	blanks      []geom.Box // the boxes of the parts, turned so that axis 2 is up where they stand upright
-	lines       []Line     // room to judge in, used again and again
-	blockers    []blocker  // and to look past
-	bounds      []float64  // and to sort by
-	bedPlan     bedPlan
-	facets      []Facet
-	ceilingKeys []string
-	moving      bool    // one quantity is moved just now
-	held        float64 // its own value
-	which       int     // its number
-	forces      map[string]force
+	tallest  float64    // height of the bed over its feet
+	blanks   []geom.Box // the boxes of the parts, turned so that axis 2 is up where they stand upright
+	lines    []Line     // room to judge in, used again and again
+	blockers []blocker  // and to look past
+	bounds   []float64  // and to sort by
+	overBed  []*Solid   // and to look up at
+	bedPlan  bedPlan
+	facets   []Facet
+	keys     keys
+	moving   bool    // one quantity is moved just now
+	held     float64 // its own value
+	which    int     // its number
+	forces   map[string]force
+	ofBed    map[string]Answer // nominal answers of the bed alone
 }
 
 // Solid is one part standing in the room.
@@ -67,7 +69,7 @@ func NewScene(j *job.Job) (*Scene, error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &Scene{Job: j, Survey: solved, forces: map[string]force{}}
+	s := &Scene{Job: j, Survey: solved, forces: map[string]force{}, ofBed: map[string]Answer{}, keys: keysOf(&j.Room)}
 	for _, p := range j.Places {
 		if place, err := yardstick.ParsePlace(p); err == nil {
 			s.Places = append(s.Places, place)
@@ -81,22 +83,28 @@ func NewScene(j *job.Job) (*Scene, error) {
 	} else {
 		s.BedErr = err
 	}
-	for _, key := range solved.Keys {
-		s.facets = append(s.facets, s.facetOf(key))
-	}
-	for i, c := range j.Room.Ceilings {
-		s.ceilingKeys = append(s.ceilingKeys, "ceiling."+keyOr(c.Key, i))
-	}
+	s.settleFacets()
 	s.settle()
 	return s, nil
 }
 
-// keyOr returns a key, or the running number of a thing without one, as the survey counts it.
-func keyOr(key string, i int) string {
-	if key != "" {
-		return key
+// Put stands the bed somewhere else in the same room, in the scene itself: the room is not solved and the bed not built again. The job
+// that the scene was made of stays as it is.
+func (s *Scene) Put(p job.Placement) {
+	j := *s.Job
+	j.Place = p
+	s.Job = &j
+	s.settleFacets()
+	s.Solids = s.Solids[:0]
+	s.settle()
+}
+
+// settleFacets works out which part of the scene each quantity moves, which hangs on where the bed stands.
+func (s *Scene) settleFacets() {
+	s.facets = s.facets[:0]
+	for _, key := range s.Survey.Keys {
+		s.facets = append(s.facets, s.facetOf(key))
 	}
-	return strconv.Itoa(i + 1)
 }
 
 // settle works out everything that follows from the quantities of the survey.

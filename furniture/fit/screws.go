@@ -61,7 +61,7 @@ func (s *Scene) biteReadings(i int) []Reading {
 	}
 	long, least := shelf.FastenerLong.MM(), screw.LeastDepth().MM()
 	depth := DepthInWood(long, c.Thick, s.v(s.At.Refs.BuildUp))
-	parts := append([]string{"wall." + s.At.Key}, c.Parts...)
+	parts := append([]string{s.At.Name}, c.Parts...)
 	uses := []Use{{fmt.Sprintf("bed.shelf.%d.fastener_long", c.Shelf+1), long, "mm", "chosen"},
 		{fmt.Sprintf("bed.shelf.%d.cleat", c.Shelf+1), c.Thick, "mm", "chosen"}, {screw.ID + " least depth", least, "mm", "table"}}
 	deep := Reading{At: c.ID + ".depth", Rows: []string{cableDepth}, Have: depth, Parts: parts, Uses: uses[:2]}

@@ -164,6 +164,7 @@ func (s *Scene) onWall(w *Wall, start float64, p job.Placement) geom.Place {
 // solids moves every part of the bed into the room.
 func (s *Scene) solids() {
 	s.Solids, s.hangs = s.Solids[:0], false
+	s.All = Solid{Lo: geom.V3{X: math.Inf(1), Y: math.Inf(1), Z: math.Inf(1)}, Hi: geom.V3{X: math.Inf(-1), Y: math.Inf(-1), Z: math.Inf(-1)}}
 	for i := range s.Bed.Parts {
 		p := &s.Bed.Parts[i]
 		t := s.ToRoom
@@ -176,8 +177,15 @@ func (s *Scene) solids() {
 		}
 		lo, hi := b.Bounds()
 		s.Solids = append(s.Solids, Solid{Part: p, Box: b, Lo: lo, Hi: hi})
+		s.All.hold(lo, hi)
 	}
 	s.Boxes = [2]geom.Box{s.ToRoom.Box(s.Bed.Lower.Mattress), s.ToRoom.Box(s.Bed.Upper.Mattress)}
+}
+
+// hold stretches the bounds of a solid so that they hold those of another.
+func (t *Solid) hold(lo, hi geom.V3) {
+	t.Lo = geom.V3{X: min(t.Lo.X, lo.X), Y: min(t.Lo.Y, lo.Y), Z: min(t.Lo.Z, lo.Z)}
+	t.Hi = geom.V3{X: max(t.Hi.X, hi.X), Y: max(t.Hi.Y, hi.Y), Z: max(t.Hi.Z, hi.Z)}
 }
 
 // foot returns the bed's outline in the room, ladder and drawers left out.

@@ -30,20 +30,6 @@ func (s *Scene) standsThere() Finding {
 	return s.traced(Finding{Readings: append(out, s.campHeights()...)})
 }
 
-// nearest keeps the least distance and what it is between.
-type nearestTo struct {
-	gap        float64
-	part, what string
-}
-
-func (n *nearestTo) take(gap float64, part, what string) {
-	if gap < n.gap {
-		n.gap, n.part, n.what = gap, part, what
-	}
-}
-
-func farOff() nearestTo { return nearestTo{gap: math.Inf(1)} }
-
 // reading makes a reading of the least distance; where nothing is near there is nothing to clash with.
 func (n nearestTo) reading(at, nothing string) Reading {
 	if math.IsInf(n.gap, 1) {
@@ -64,7 +50,7 @@ func (s *Scene) fromWalls() []Reading {
 		}
 		n := farOff()
 		s.fromWall(w, &n)
-		out = append(out, n.reading(wallKey(w), "the bed does not face it"))
+		out = append(out, n.reading(w.Name, "the bed does not face it"))
 	}
 	out[0] = set.reading("walls", "")
 	return out
@@ -89,18 +75,15 @@ func (s *Scene) pushedTo() *Wall {
 
 // fromWall measures every solid against one wall where it faces it.
 func (s *Scene) fromWall(w *Wall, n *nearestTo) {
-	most := s.Nearest(w, s.Feet, s.highest())
-	for i := range s.Solids {
-		b := &s.Solids[i]
-		if w.noNearer(b)-most >= n.gap {
-			continue
-		}
+	most := s.Nearest(w, s.Feet, s.All.Hi.Z)
+	bound := func(b *Solid) float64 { return w.noNearer(b) - most }
+	s.nearestFirst(bound, math.Inf(-1), &n.gap, func(b *Solid) {
 		lo, hi, near, _ := w.level(&b.Box)
-		if near-most >= n.gap || b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
-			continue
+		if b.Part.Frame == furniture.OnWall && w == s.At || hi < 0 || lo > w.Len || s.beyond(w, b) {
+			return
 		}
-		n.take(near-s.Nearest(w, b.Lo.Z, b.Hi.Z), b.Part.ID, wallKey(w))
-	}
+		n.take(near-s.Nearest(w, b.Lo.Z, b.Hi.Z), b.Part.ID, w.Name)
+	})
 }
 
 // noNearer returns a distance out from the wall's middle line that no point of a solid falls short of, from its bounds.
@@ -108,15 +91,6 @@ func (w *Wall) noNearer(b *Solid) float64 {
 	x, y := (b.Lo.X+b.Hi.X)/2-w.A.X, (b.Lo.Y+b.Hi.Y)/2-w.A.Y
 	reach := math.Abs(w.In.X)*(b.Hi.X-b.Lo.X)/2 + math.Abs(w.In.Y)*(b.Hi.Y-b.Lo.Y)/2
 	return x*w.In.X + y*w.In.Y - reach
-}
-
-// highest returns the height of the highest solid.
-func (s *Scene) highest() float64 {
-	top := math.Inf(-1)
-	for i := range s.Solids {
-		top = max(top, s.Solids[i].Hi.Z)
-	}
-	return top
 }
 
 // beyond tells whether a solid lies on the far side of a wall but inside the room all the same: in another arm of it.
@@ -136,9 +110,12 @@ func (s *Scene) fromTrim() Reading {
 	n, want := farOff(), ""
 	for k := range s.Walls {
 		w := &s.Walls[k]
-		most := s.Nearest(w, s.Feet, s.highest())
+		most := s.Nearest(w, s.Feet, s.All.Hi.Z)
 		if w.BaseDeep > 0 {
 			most += w.BaseDeep
+		}
+		if w.noNearer(&s.All)-most >= min(n.gap, trimNear) {
+			continue
 		}
 		for i := range s.Solids {
 			b := &s.Solids[i]
@@ -197,19 +174,18 @@ func (s *Scene) clearsNotch(w *Wall, p *furniture.Part) bool {
 
 // casings measures every solid against the casings round doors and windows, as boxes on their walls.
 func (s *Scene) casings(n *nearestTo) {
-	l, r := &s.Survey.Layout, &s.Job.Room
+	l := &s.Survey.Layout
 	for i := range l.Doors {
 		d := &l.Doors[i]
 		if w, lo, hi, ok := s.interval(d.OnWallRefs, d.Wide); ok {
-			s.trimBox(n, w, lo, hi, 0, s.v(d.High), s.v(d.Casing), s.v(d.CasingDeep), "door."+keyOr(r.Doors[i].Key, i))
+			s.trimBox(n, w, lo, hi, 0, s.v(d.High), s.v(d.Casing), s.v(d.CasingDeep), s.keys.doors[i])
 		}
 	}
 	for i := range l.Windows {
 		d := &l.Windows[i]
 		if w, lo, hi, ok := s.interval(d.OnWallRefs, d.Wide); ok {
-			key := "window." + keyOr(r.Windows[i].Key, i)
-			s.trimBox(n, w, lo, hi, s.v(d.Sill), s.v(d.Head), s.v(d.Casing), s.v(d.CasingDeep), key)
-			s.innerSill(n, w, lo, hi, s.v(d.Sill), s.v(d.SillDeep), key)
+			s.trimBox(n, w, lo, hi, s.v(d.Sill), s.v(d.Head), s.v(d.Casing), s.v(d.CasingDeep), s.keys.windows[i])
+			s.innerSill(n, w, lo, hi, s.v(d.Sill), s.v(d.SillDeep), s.keys.windows[i])
 		}
 	}
 }
@@ -241,25 +217,24 @@ func (w *Wall) box(along0, along1, out0, out1, z0, z1 float64) geom.Box {
 // nearBox measures every solid against a box.
 func (s *Scene) nearBox(n *nearestTo, box geom.Box, what string) {
 	lo, hi := box.Bounds()
-	for i := range s.Solids {
-		b := &s.Solids[i]
-		if apart := boundsGap(lo, hi, b.Lo, b.Hi); apart == 0 || apart < n.gap { // 0 may hide any depth
-			n.take(geom.BoxGap(box, b.Box), b.Part.ID, what)
-		}
+	if apart := boundsGap(lo, hi, s.All.Lo, s.All.Hi); apart > 0 && apart >= n.gap {
+		return
 	}
+	bound := func(b *Solid) float64 { return boundsGap(lo, hi, b.Lo, b.Hi) }
+	s.nearestFirst(bound, 0, &n.gap, func(b *Solid) { n.take(geom.BoxGap(box, b.Box), b.Part.ID, what) })
 }
 
 // fromThings measures every solid against heaters and furniture that stays.
 func (s *Scene) fromThings() Reading {
 	n, want := farOff(), s.askFurniture()
-	l, r := &s.Survey.Layout, &s.Job.Room
+	l := &s.Survey.Layout
 	for i := range l.Pieces {
-		want = or(want, s.fromThing(&n, l.Pieces[i].SpotRefs.Wall, s.v(l.Pieces[i].High), "furniture."+keyOr(r.Pieces[i].Key, i), func() (geom.Polygon, bool) {
+		want = or(want, s.fromThing(&n, l.Pieces[i].SpotRefs.Wall, s.v(l.Pieces[i].High), s.keys.pieces[i], func() (geom.Polygon, bool) {
 			return s.rect(l.Pieces[i].SpotRefs, l.Pieces[i].Wide, l.Pieces[i].Deep)
 		}))
 	}
 	for i := range l.Heaters {
-		want = or(want, s.fromThing(&n, l.Heaters[i].SpotRefs.Wall, s.v(l.Heaters[i].High), "heater."+keyOr(r.Heaters[i].Key, i), func() (geom.Polygon, bool) {
+		want = or(want, s.fromThing(&n, l.Heaters[i].SpotRefs.Wall, s.v(l.Heaters[i].High), s.keys.heaters[i], func() (geom.Polygon, bool) {
 			return s.rect(l.Heaters[i].SpotRefs, l.Heaters[i].Wide, l.Heaters[i].Deep)
 		}))
 	}
@@ -335,7 +310,7 @@ func (s *Scene) fromClimbables() Reading {
 	}
 	foot := s.foot()
 	for i := range s.Job.Room.Pieces {
-		refs, what := &s.Survey.Layout.Pieces[i], "furniture."+keyOr(s.Job.Room.Pieces[i].Key, i)
+		refs, what := &s.Survey.Layout.Pieces[i], s.keys.pieces[i]
 		p, ok := s.rect(refs.SpotRefs, refs.Wide, refs.Deep)
 		switch {
 		case !ok:

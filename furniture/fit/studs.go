@@ -167,7 +167,7 @@ func (s *Scene) cleatReadings(i int, studs []studAt) []Reading {
 // cleat puts a cleat on its wall. Where no places were chosen, the screws are planned in the middle of every stud that it crosses.
 func (s *Scene) cleat(i int, studs []studAt) (c cleatAt, known bool) {
 	c = cleatAt{CleatAt: &s.Bed.Cleats[i]}
-	c.shelf, c.parts = &s.Bed.Sizes.Shelves[c.Shelf], append([]string{"wall." + s.At.Key}, c.Parts...)
+	c.shelf, c.parts = &s.Bed.Sizes.Shelves[c.Shelf], append([]string{s.At.Name}, c.Parts...)
 	box := s.ToWall.Box(c.Box)
 	c.lo, c.hi, _, _ = s.At.level(&box)
 	for _, st := range studs {

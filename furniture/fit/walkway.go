@@ -57,13 +57,13 @@ func (s *Scene) widestWay(outlines []geom.Polygon) (best geom.Narrow, door, want
 		}
 		w, lo, hi, ok := s.interval(refs.OnWallRefs, refs.Wide)
 		if !ok {
-			want = or(want, "where is "+keyed("door", rec.Key, i)+", and how wide?")
+			want = or(want, "where is "+s.keys.doors[i]+", and how wide?")
 			continue
 		}
 		in := s.Nearest(w, 0, walkHigh)
 		n := geom.WidestDisc(outlines, from, geom.Gate{A: w.Point(lo, in), B: w.Point(hi, in), Side: w.In})
 		if n.Width > best.Width {
-			best, door = n, keyed("door", rec.Key, i)
+			best, door = n, s.keys.doors[i]
 		}
 	}
 	if best.Width >= 0 {

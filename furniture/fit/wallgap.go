@@ -2,8 +2,10 @@ package fit
 
 import (
 	"math"
+	"slices"
 
 	"bunkwright/furniture"
+	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/yardstick"
 	"bunkwright/room/geom"
 )
@@ -58,30 +60,45 @@ func (s *Scene) wallGaps() Finding {
 	return s.traced(f)
 }
 
-// outerEdges returns the outer top edge of each top barrier.
+// outerEdges returns the outer top edge of each top barrier: that of the board itself, which may lie farther in than the posts.
 func (s *Scene) outerEdges() []outerEdge {
 	var out []outerEdge
 	lo, hi := s.Bed.Foot.Bounds()
 	for i := range s.Bed.Guards {
 		g := &s.Bed.Guards[i]
 		e := outerEdge{side: g.Side, part: g.Parts}
-		var a, b geom.V3
+		inner, outer := s.plan().topBoards[i][0], s.plan().topBoards[i][1]
 		var d geom.V3
 		switch g.Side {
 		case "wall":
-			a, b, d = geom.V3{X: g.From, Y: hi.Y, Z: g.Top}, geom.V3{X: g.To, Y: hi.Y, Z: g.Top}, geom.V3{Y: 1}
+			e.from, e.to, d = geom.V3{X: g.From, Y: outer.Y, Z: g.Top}, geom.V3{X: g.To, Y: outer.Y, Z: g.Top}, geom.V3{Y: 1}
 		case "front":
-			a, b, d = geom.V3{X: g.From, Y: lo.Y, Z: g.Top}, geom.V3{X: g.To, Y: lo.Y, Z: g.Top}, geom.V3{Y: -1}
+			e.from, e.to, d = geom.V3{X: g.From, Y: inner.Y, Z: g.Top}, geom.V3{X: g.To, Y: inner.Y, Z: g.Top}, geom.V3{Y: -1}
 		case "left":
-			a, b, d = geom.V3{X: lo.X, Y: hi.Y, Z: g.Top}, geom.V3{X: lo.X, Y: lo.Y, Z: g.Top}, geom.V3{X: -1}
+			e.from, e.to, d = geom.V3{X: inner.X, Y: hi.Y, Z: g.Top}, geom.V3{X: inner.X, Y: lo.Y, Z: g.Top}, geom.V3{X: -1}
 		default:
-			a, b, d = geom.V3{X: hi.X, Y: hi.Y, Z: g.Top}, geom.V3{X: hi.X, Y: lo.Y, Z: g.Top}, geom.V3{X: 1}
+			e.from, e.to, d = geom.V3{X: outer.X, Y: hi.Y, Z: g.Top}, geom.V3{X: outer.X, Y: lo.Y, Z: g.Top}, geom.V3{X: 1}
 		}
-		e.from, e.to = a, b
-		e.a, e.b, e.out = s.ToRoom.Point(a), s.ToRoom.Point(b), s.ToRoom.Dir(d).XY()
+		e.a, e.b, e.out = s.ToRoom.Point(e.from), s.ToRoom.Point(e.to), s.ToRoom.Dir(d).XY()
 		out = append(out, e)
 	}
 	return out
+}
+
+// topBoard returns the corners, in the bed's own axes, of the longest board of a rail that reaches its top.
+func topBoard(bed *bunk.Bed, g *guardAt) (lo, hi geom.V3) {
+	longest := 0.0
+	for i := range bed.Parts {
+		p := &bed.Parts[i]
+		if !slices.Contains(g.Parts, p.ID) {
+			continue
+		}
+		a, b := p.Box.Bounds()
+		if long := max(b.X-a.X, b.Y-a.Y); b.Z > g.Top-touching && long > longest {
+			longest, lo, hi = long, a, b
+		}
+	}
+	return lo, hi
 }
 
 // gapsOf measures from one edge to the walls it faces, the ceiling over it and the shelves beside it.
@@ -90,15 +107,15 @@ func (s *Scene) gapsOf(e outerEdge) []Reading {
 	for i := range s.Walls {
 		w := &s.Walls[i]
 		if narrow, wide, faces := s.edgeToWall(e, w); faces {
-			r := Reading{At: e.side + "." + w.Key, Rows: wallGapRows, Have: wide, Parts: append([]string{wallKey(w)}, e.part...), Edge: "to " + wallKey(w)}
+			r := Reading{At: e.side + "." + w.Key, Rows: wallGapRows, Have: wide, Parts: append([]string{w.Name}, e.part...), Edge: "to " + w.Name}
 			out = append(append(out, r), s.through(r, narrow)...)
 		}
 	}
 	for i := range s.Survey.Layout.Ceilings {
 		if gap, ok := s.edgeToFace(e, i); ok {
-			r := Reading{At: e.side + "." + s.ceilingKeys[i], Rows: wallGapRows[:1], Have: gap, Parts: append([]string{s.ceilingKeys[i]}, e.part...), Edge: "to " + s.ceilingKeys[i]}
+			r := Reading{At: e.side + "." + s.keys.ceilings[i], Rows: wallGapRows[:1], Have: gap, Parts: append([]string{s.keys.ceilings[i]}, e.part...), Edge: "to " + s.keys.ceilings[i]}
 			if math.IsNaN(gap) {
-				r.Ask = "how does " + s.ceilingKeys[i] + " lie? read its height at one more point"
+				r.Ask = "how does " + s.keys.ceilings[i] + " lie? read its height at one more point"
 			}
 			out = append(out, r)
 		}
@@ -165,7 +182,7 @@ func (s *Scene) edgeToThings(e outerEdge) (out []Reading) {
 			continue
 		}
 		if gap := geom.BoxGap(edge, box); gap < yardstick.Figure(yardstick.BedBeside) {
-			what := keyed("furniture", s.Job.Room.Pieces[i].Key, i)
+			what := s.keys.pieces[i]
 			out = append(out, Reading{At: e.side + "." + what, Rows: wallGapRows[:1], Have: gap, Parts: append([]string{what}, e.part...), Edge: "to " + what})
 		}
 	}
@@ -176,7 +193,7 @@ func (s *Scene) edgeToThings(e outerEdge) (out []Reading) {
 func (s *Scene) unplacedThings() (out []Reading) {
 	for i := range s.Job.Room.Pieces {
 		if _, ok := s.pieceBox(i); !ok {
-			what := keyed("furniture", s.Job.Room.Pieces[i].Key, i)
+			what := s.keys.pieces[i]
 			out = append(out, ask(what, "where does "+what+" stand, and how wide, deep and high is it?", wallGapRows[:1]...))
 		}
 	}
@@ -198,11 +215,14 @@ func (s *Scene) edgeToShelves(e outerEdge) []Reading {
 	return []Reading{{At: e.side + ".shelf", Rows: wallGapRows[:1], Have: n.gap, Parts: append([]string{n.part}, e.part...), Edge: "to " + n.part}}
 }
 
-// mattressToRail returns the gap between the upper mattress and the rail on the wall side, pushed to the front.
+// mattressToRail returns the gap between the upper mattress and the rail on the wall side, the mattress pushed to the front of its frame.
 func (s *Scene) mattressToRail() (Reading, bool) {
 	for i := range s.Bed.Guards {
 		if g := &s.Bed.Guards[i]; g.Side == "wall" {
-			gap := s.Bed.Inside.Wide - s.Bed.Upper.Mattress.Half.Y*2
+			m := &s.Bed.Upper.Mattress
+			inner := s.plan().topBoards[i][0]
+			play := s.Bed.Inside.Wide - 2*m.Half.Y
+			gap := inner.Y - (m.C.Y + m.Half.Y) + play/2
 			return Reading{At: "mattress", Rows: wallGapRows[:1], Have: gap, Parts: append([]string{"mattress.upper"}, g.Parts...), Edge: "mattress to the rail"}, true
 		}
 	}

@@ -8,7 +8,7 @@ import (
 	"bunkwright/room"
 )
 
-// wardrobe stands at wall CD, from 1004.75 to 1304.75 off corner D: 100 beside the right end of the bed, which is 1404.75 off.
+// wardrobe stands at wall CD, from 1004.75 to 1304.75 off corner D: 100 beside the right end of the bed, which is 1404.75 off; the end's board of 19.05 lies 38.1 - 19.05 = 19.05 farther in.
 func wardrobe(high float64) func(*job.Job) {
 	return func(j *job.Job) {
 		j.Places = []string{"EU"}
@@ -24,8 +24,8 @@ func wardrobe(high float64) func(*job.Job) {
 func TestWallGapCupboard(t *testing.T) {
 	a := stage(t, bedroom(3500, 3000, wardrobe(2000))).Nominal(wallGap)
 	l := line(t, a, "eu-adjoining-gap", "right.furniture.wardrobe")
-	nearly(t, "the gap", l.Value, 100)
-	nearly(t, "its spare", l.Spare, -25)
+	nearly(t, "the gap", l.Value, 119.05)
+	nearly(t, "its spare", l.Spare, -44.05)
 	if a.Verdict != DoesNotFit {
 		t.Errorf("%v", a.Verdict)
 	}

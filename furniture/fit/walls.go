@@ -10,7 +10,8 @@ import (
 // Wall is one wall of the room as it stands.
 type Wall struct {
 	Index    int
-	Key      string
+	Key      string  // "AB"
+	Name     string  // "wall.AB"
 	A, B     geom.V2 // its corners at middle height
 	Dir, In  geom.V2 // along it from A to B, and into the room
 	Len      float64
@@ -34,14 +35,14 @@ func (s *Scene) walls() {
 		s.Outline = append(s.Outline, geom.V2{X: s.zero(s.Survey.Layout.X[i]), Y: s.zero(s.Survey.Layout.Y[i])})
 	}
 	for i := range letters {
-		s.Walls = append(s.Walls, s.wall(i, string(letters[i])+string(letters[(i+1)%n])))
+		s.Walls = append(s.Walls, s.wall(i))
 	}
 }
 
-func (s *Scene) wall(i int, key string) Wall {
+func (s *Scene) wall(i int) Wall {
 	refs := &s.Survey.Layout.Walls[i]
 	a, b := s.Outline.Edge(i)
-	w := Wall{Index: i, Key: key, A: a, B: b, Len: a.Dist(b), Refs: refs}
+	w := Wall{Index: i, Key: s.keys.walls[i][len("wall."):], Name: s.keys.walls[i], A: a, B: b, Len: a.Dist(b), Refs: refs}
 	w.Dir = b.Sub(a).Unit()
 	w.In = w.Dir.Right()
 	w.Lean, w.Bow = s.zero(refs.Lean), s.zero(refs.Bow)

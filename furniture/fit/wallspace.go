@@ -40,7 +40,7 @@ func (s *Scene) runs() (runs []run, what string) {
 	var doors [][2]float64
 	for i := range s.Job.Room.Doors {
 		rec, refs := &s.Job.Room.Doors[i], &s.Survey.Layout.Doors[i]
-		if what := s.askBeside(keyed("door", rec.Key, i), rec.OnWall, refs.OnWallRefs, refs.Wide); what != "" {
+		if what := s.askBeside(s.keys.doors[i], rec.OnWall, refs.OnWallRefs, refs.Wide); what != "" {
 			return nil, what
 		}
 		w, lo, hi, _ := s.interval(refs.OnWallRefs, refs.Wide)

@@ -118,7 +118,7 @@ func (s *Scene) otherExits() []string {
 	var out []string
 	for i, d := range s.Job.Room.Doors {
 		if d.LeadsTo == "outside" {
-			out = append(out, keyed("door", d.Key, i)+" leads outside: ask whether it counts as the way out of this room")
+			out = append(out, s.keys.doors[i]+" leads outside: ask whether it counts as the way out of this room")
 		}
 	}
 	return out
@@ -166,7 +166,7 @@ func (s *Scene) pieceShades(w *Wall, in geom.Rectangle, deep float64) []shade {
 		if lo, hi, any := w.stretch(plan, band); any {
 			r := geom.Rectangle{Lo: geom.V2{X: lo}, Hi: geom.V2{X: hi, Y: high}}
 			if r.Overlaps(in) {
-				out = append(out, shade{r, keyed("furniture", s.Job.Room.Pieces[i].Key, i)})
+				out = append(out, shade{r, s.keys.pieces[i]})
 			}
 		}
 	}
@@ -235,7 +235,7 @@ func (s *Scene) exitsClear(panes []pane) Reading {
 	}
 	for i := range s.Job.Room.Doors {
 		rec, refs := &s.Job.Room.Doors[i], &s.Survey.Layout.Doors[i]
-		key := keyed("door", rec.Key, i)
+		key := s.keys.doors[i]
 		if what := s.askBeside(key, rec.OnWall, refs.OnWallRefs, refs.Wide); what != "" {
 			r.Ask = what
 			continue

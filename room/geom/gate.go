@@ -15,11 +15,20 @@ type Gate struct {
 // approach is a gate with the obstacles before it, seen from it: x along from A, y towards the disc.
 type approach struct {
 	Gate
-	long  float64
-	along V2
-	edges []edge // of one obstacle after the other
-	ends  []int  // where the edges of each obstacle end
+	long   float64
+	along  V2
+	edges  []edge  // of one obstacle after the other
+	groups []group // which of them are one obstacle's
 }
+
+// group is the edges of one obstacle: where they end, and what they lie between.
+type group struct {
+	end            int
+	lo, hi, height float64 // least and greatest x, least y
+}
+
+// clear tells whether an obstacle lies beside every disc of radius r that touches a gate of a length.
+func (g *group) clear(r, long float64) bool { return g.height >= 2*r || g.hi <= -r || g.lo >= long+r }
 
 // edge is one side of an obstacle, with the unit normal that points along the gate.
 type edge struct{ a, b, n V2 }
@@ -32,8 +41,9 @@ func (g Gate) approach(obstacles []Polygon) approach {
 	if p.long == 0 {
 		p.along = g.Side.Right()
 	}
-	p.edges = make([]edge, 0, 4*len(obstacles))
+	p.edges, p.groups = make([]edge, 0, 4*len(obstacles)), make([]group, 0, len(obstacles))
 	for _, o := range obstacles {
+		all := group{lo: math.Inf(1), hi: math.Inf(-1), height: math.Inf(1)}
 		for i := range o {
 			e := edge{a: p.seen(o[i]), b: p.seen(o[(i+1)%len(o)])}
 			if e.a.Y <= behind && e.b.Y <= behind {
@@ -42,9 +52,12 @@ func (g Gate) approach(obstacles []Polygon) approach {
 			if e.n = e.b.Sub(e.a).Left().Unit(); e.n.X < 0 {
 				e.n = e.n.Mul(-1)
 			}
+			all.lo, all.hi = min(all.lo, e.a.X, e.b.X), max(all.hi, e.a.X, e.b.X)
+			all.height = min(all.height, e.a.Y, e.b.Y)
 			p.edges = append(p.edges, e)
 		}
-		p.ends = append(p.ends, len(p.edges))
+		all.end = len(p.edges)
+		p.groups = append(p.groups, all)
 	}
 	return p
 }
@@ -78,11 +91,16 @@ func (p *approach) places(r float64, into []V2) []V2 {
 // begin.
 func (p *approach) taken(r float64, into [][2]float64) [][2]float64 {
 	from := 0
-	for _, to := range p.ends {
-		if lo, hi := stretch(p.edges[from:to], r); lo < hi && hi > 0 && lo < p.long {
+	for i := range p.groups {
+		g := &p.groups[i]
+		edges := p.edges[from:g.end]
+		from = g.end
+		if g.clear(r, p.long) {
+			continue
+		}
+		if lo, hi := stretch(edges, r); lo < hi && hi > 0 && lo < p.long {
 			into = append(into, [2]float64{lo, hi})
 		}
-		from = to
 	}
 	slices.SortFunc(into, func(a, b [2]float64) int { return cmp.Compare(a[0], b[0]) })
 	return into

@@ -40,11 +40,10 @@ func (p Polygon) Distance(q V2) float64 {
 	least := math.Inf(1)
 	for i := range p {
 		a, b := p.Edge(i)
-		if d, _ := SegmentPoint(a, b, q); d < least {
-			least = d
-		}
+		d2, _ := segmentPoint2(a, b, q)
+		least = min(least, d2)
 	}
-	return least
+	return math.Sqrt(least)
 }
 
 // Simple tells whether no two edges of the outline share a point other than the corner between neighbours.

@@ -4,12 +4,19 @@ import "math"
 
 // SegmentPoint returns the distance from p to the segment a-b, in mm, and where along it (0 at a, 1 at b) the nearest point lies.
 func SegmentPoint(a, b, p V2) (d, t float64) {
+	d2, t := segmentPoint2(a, b, p)
+	return math.Sqrt(d2), t
+}
+
+// segmentPoint2 is SegmentPoint with the square of the distance.
+func segmentPoint2(a, b, p V2) (d2, t float64) {
 	ab := b.Sub(a)
 	l2 := ab.Dot(ab)
 	if l2 > 0 {
 		t = max(0, min(1, p.Sub(a).Dot(ab)/l2))
 	}
-	return p.Dist(a.Lerp(b, t)), t
+	v := a.Lerp(b, t).Sub(p)
+	return v.Dot(v), t
 }
 
 // SegmentsCross tells whether the segments a-b and c-d share a point.

@@ -14,7 +14,7 @@ func (a V2) Sub(b V2) V2             { return V2{a.X - b.X, a.Y - b.Y} }
 func (a V2) Mul(k float64) V2        { return V2{a.X * k, a.Y * k} }
 func (a V2) Dot(b V2) float64        { return a.X*b.X + a.Y*b.Y }
 func (a V2) Cross(b V2) float64      { return a.X*b.Y - a.Y*b.X }
-func (a V2) Len() float64            { return math.Hypot(a.X, a.Y) }
+func (a V2) Len() float64            { return math.Sqrt(a.Dot(a)) }
 func (a V2) Dist(b V2) float64       { return a.Sub(b).Len() }
 func (a V2) At(z float64) V3         { return V3{a.X, a.Y, z} }
 func (a V2) Lerp(b V2, t float64) V2 { return V2{a.X + (b.X-a.X)*t, a.Y + (b.Y-a.Y)*t} }
