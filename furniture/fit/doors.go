@@ -161,17 +161,17 @@ func clearOf(l geom.Leaf, p geom.Polygon) bool {
 
 func (s *Scene) doorsSwing() Finding {
 	rows := []string{"own-door-clear"}
-	switch {
-	case !s.Stands:
-		return Finding{Readings: []Reading{ask("doors", s.Wants, "own-door-clear", "door-sweep")}}
-	case len(s.Job.Room.Doors) == 0:
+	if len(s.Job.Room.Doors) == 0 {
 		return Finding{Readings: []Reading{ask("doors", "where is the door of the room, and how does it open?", "own-door-clear", "door-sweep")}}
 	}
 	var f Finding
 	least := math.Inf(1)
 	for _, g := range s.swings() {
 		r := Reading{At: g.what, Rows: rows, Ask: g.ask, Skip: g.none, Parts: []string{g.what}}
-		if g.ask == "" && g.none == "" {
+		if r.Skip == "" && !s.Stands {
+			r.Ask = s.Wants
+		}
+		if r.Ask == "" && r.Skip == "" {
 			m := s.against(g)
 			r.Have, r.Edge, r.Parts = m.gap, "nearest to "+m.part, []string{m.part, g.what}
 			opens := m.opens * 180 / math.Pi
@@ -218,7 +218,7 @@ func (s *Scene) sweep(doors []Reading) Reading {
 			r.Yes, r.Edge, r.Parts = false, d.At+" "+d.Edge, d.Parts
 		}
 	}
-	for i := range s.Bed.Drawers {
+	for i := 0; s.Stands && i < len(s.Bed.Drawers); i++ {
 		if m := s.drawerMeets(i); m.door != "" && r.Yes {
 			r.Yes, r.Edge, r.Parts = false, m.words(s), []string{s.Bed.Drawers[i].ID, m.door}
 		}
