@@ -8,51 +8,82 @@ import (
 	"bunkwright/room/geom"
 )
 
-// BedAbove draws the bed from above, the wall side at the top, the upper mattress left out so that the slats are seen.
+// BedAbove draws the bed from above, the wall side at the top, the mattresses left out so that the slats are seen.
 func BedAbove(b *bunk.Bed, o Options) render.Drawing {
-	v := bedView{b: b, mirrored: o.Mirror}
-	v = bedView{b: b, mirrored: o.Mirror,
-		across: func(q geom.V3) float64 { return v.along(q.X) }, up: func(q geom.V3) float64 { return q.Y }, near: func(q geom.V3) float64 { return q.Z }}
-	return o.draw("Bed from above", b.Long, b.Wide, func(c *canvas) {
-		w := v
-		w.canvas = c
-		w.paintFrame()
-		w.aboveRules()
-	})
+	v := aboveOf(b, o)
+	return o.draw("Bed from above", b.Long, b.Wide, v.onCanvas((*bedView).paintAbove))
 }
 
-// paintFrame draws what reaches up to the upper bed, but the mattresses.
-func (v *bedView) paintFrame() {
-	list := v.outlines()
-	for i := range list {
-		low := list[i].near < v.b.Upper.Frame
-		if !low && list[i].role != roleMattress && !covered(list[i], list[i+1:]) {
-			v.paintBody(&list[i])
-		}
-	}
+// aboveOf looks down on the bed.
+func aboveOf(b *bunk.Bed, o Options) *bedView {
+	v := &bedView{b: b, mirrored: o.Mirror}
+	v.across = func(q geom.V3) float64 { return v.along(q.X) }
+	v.up = func(q geom.V3) float64 { return q.Y }
+	v.near = func(q geom.V3) float64 { return q.Z }
+	return v
 }
 
+// paintAbove draws the upper bed with ladder and book ledge; what stands lower is hidden or left out.
+func (v *bedView) paintAbove() {
+	list := slices.DeleteFunc(slices.Clone(v.outlines()), func(b bedBody) bool { return b.near < v.b.Upper.Frame || b.role == roleMattress })
+	seen := v.paintBed(list)
+	v.wallAbove()
+	v.stroke(mattressRefs[1], render.Box(v.mattressAbove()), v.st.Behind)
+	v.names(seen, nil, bunk.RolePost, bunk.RoleStile)
+	v.aboveRules()
+}
+
+// mattressAbove is where the upper mattress lies.
+func (v *bedView) mattressAbove() render.Rect {
+	lo, hi := v.b.Upper.Mattress.Bounds()
+	return v.rect(v.along(lo.X), lo.Y, v.along(hi.X), hi.Y)
+}
+
+// wallAbove marks the wall side with a heavy line.
+func (v *bedView) wallAbove() {
+	up := render.Point{Y: -v.st.Gap * 0.8}
+	side := render.Point{X: v.st.Tick}
+	a, b := v.pt(0, 0).Plus(up).Minus(side), v.pt(v.b.Long, 0).Plus(up).Plus(side)
+	v.stroke("wall", render.Line(a, b), v.st.Cut)
+	v.add(render.Words("wall", v.st.Body.Text(b.Plus(render.Point{X: v.st.Gap * 1.5}), "wall side", render.InkSoft, render.Left).Middled()))
+}
+
+// aboveRules dimensions lengths below, widths on the left, and the slats with their gaps above.
 func (v *bedView) aboveRules() {
 	long, wide := v.b.Long, v.b.Wide
-	frame := v.frame()
-	x := (long - v.b.Inside.Long) / 2
-	y := (wide - v.b.Inside.Wide) / 2
-	v.ruleSide(below, frame, rulesOf(v.levelAt(v.stopsOf(0, x, long-x, long), -wide), v.levelAt(v.stopsOf(0, long), -wide)), 0)
-	v.ruleSide(left, frame, rulesOf(v.uprightAt(v.stopsOf(-wide, y-wide, -y, 0), 0), v.uprightAt(v.stopsOf(-wide, 0), 0)), 0)
-	var slats []float64
-	for i := range v.b.Parts {
-		if p := &v.b.Parts[i]; p.Role == bunk.RoleSlat && p.Box.C.Z > v.b.Lower.MattressTop {
-			lo, hi := p.Box.Bounds()
-			slats = append(slats, v.along(lo.X), v.along(hi.X))
+	frame := v.frameOf(v.outlines())
+	frame.Min.Y = min(frame.Min.Y, v.pt(0, 0).Y-v.st.Gap*2)
+	from, to := v.insideAlong()
+	v.ruleApart(below, frame, rulesOf(v.levelAt(v.stopsOf(0, from, to, long), -wide), v.levelAt(v.stopsOf(0, long), -wide)))
+	v.ruleApart(left, frame, rulesOf(v.uprightAt(v.stopsOf(v.depths()...), 0), v.uprightAt(v.stopsOf(-wide, 0), 0)))
+	var edges []float64
+	for _, b := range v.ofRole(bunk.RoleSlat) {
+		if b.near > v.b.Lower.MattressTop {
+			edges = append(edges, b.lo.X, b.hi.X)
 		}
 	}
-	if len(slats) >= 6 { // the first few show the gap
-		v.ruleSide(above, frame, rulesOf(v.levelAt(v.stopsOf(firstGaps(x, slats)...), 0)), 0)
+	slices.Sort(edges)
+	if len(edges) < 6 {
+		return
 	}
+	row := v.stopsOf(append([]float64{from, to}, edges...)...)
+	for i := range row.spans {
+		if i != 0 && i != 1 && i != 2 { // the first gaps show what all are
+			row.spans[i].Words = ""
+		}
+	}
+	v.ruleApart(above, frame, rulesOf(v.levelAt(row, 0)))
+	v.wordsUnder(v.marks, long/2, v.slatsOf(&v.b.Upper)+"; dashed: the mattress")
 }
 
-// firstGaps returns the stops that show the first two slats and the gaps beside them.
-func firstGaps(from float64, slats []float64) []float64 {
-	slices.Sort(slats)
-	return append([]float64{from}, slats[:4]...)
+// depths returns the stops across the bed: what stands out in front, the sides, and the room for the mattress.
+func (v *bedView) depths() []float64 {
+	wide := v.b.Wide
+	near, far := v.insideWide()
+	out := []float64{-wide, near, far, 0}
+	lo, _ := v.spread(v.outlines())
+	if lo.Y < -wide-shut {
+		out = append(out, lo.Y)
+	}
+	return out
 }

@@ -17,8 +17,10 @@ type bedView struct {
 	*canvas
 	b          *bunk.Bed
 	mirrored   bool
+	lift       float64 // how far the post feet are over the height 0 of the view
 	across, up func(geom.V3) float64
 	near       func(geom.V3) float64
+	bodies     []bedBody // see outlines
 }
 
 // along returns how far a point is from the bed's left end, as the bed is built.
@@ -38,9 +40,16 @@ type bedBody struct {
 	square    bool
 }
 
-// outlines returns the parts and mattresses of the bed as they look, farthest first.
+// outlines returns the parts and mattresses of the bed as they look, farthest first. They are worked out once; nobody may change them.
 func (v *bedView) outlines() []bedBody {
-	var list []bedBody
+	if v.bodies == nil {
+		v.bodies = v.lookedAt()
+	}
+	return v.bodies
+}
+
+func (v *bedView) lookedAt() []bedBody {
+	list := make([]bedBody, 0, len(v.b.Parts)+2)
 	for i := range v.b.Parts {
 		p := &v.b.Parts[i]
 		if p.Frame == furniture.OnBed {
@@ -80,78 +89,88 @@ func covered(b bedBody, nearer []bedBody) bool {
 	})
 }
 
-// paintBed draws the bodies, what is nearer over what is farther.
-func (v *bedView) paintBed() {
-	list := v.outlines()
+// paintBed draws the bodies, what is nearer over what is farther, and returns those that are seen.
+func (v *bedView) paintBed(list []bedBody) []bedBody {
+	var seen []bedBody
 	for i := range list {
 		if !covered(list[i], list[i+1:]) {
-			v.paintBody(&list[i])
+			v.paintBody(&list[i], v.edgePen(list[i].role))
+			seen = append(seen, list[i])
 		}
 	}
+	return seen
 }
 
-func (v *bedView) paintBody(b *bedBody) {
-	pen := v.st.Seen
-	switch b.role {
+// edgePen is the pen for the edges of a thing that is seen.
+func (v *bedView) edgePen(role string) render.Pen {
+	switch role {
 	case bunk.RoleSlat, bunk.RoleBlock, bunk.RoleLip, bunk.RoleSpacer, roleMattress:
-		pen = v.st.Thin
+		return v.st.Thin
 	}
+	return v.st.Seen
+}
+
+// paintBody draws one body; a board seen on its end shows its end grain.
+func (v *bedView) paintBody(b *bedBody, pen render.Pen) {
 	points := make([]render.Point, len(b.outline))
 	for i, q := range b.outline {
 		points[i] = v.pt(q.X, q.Y)
 	}
-	v.outlined(b.ref, render.Polygon(points...), b.ink(), pen)
+	path, ink := render.Polygon(points...), b.ink()
+	if b.part != nil && v.endOn(b.part.Box) {
+		ink = render.InkEndGrain
+		if r := path.Bounds(); v.paper() && b.square && min(r.W(), r.H()) > leastGrain {
+			v.add(v.st.EndGrain(b.ref, r, pen)...)
+			return
+		}
+	}
+	v.outlined(b.ref, path, ink, pen)
+	if b.role == bunk.RoleFront {
+		v.pull(b)
+	}
 }
 
-// hiddenSlats dashes the slats behind the side rails.
-func (v *bedView) hiddenSlats() {
-	for i := range v.b.Parts {
-		p := &v.b.Parts[i]
-		if p.Role != bunk.RoleSlat {
-			continue
+// leastGrain is the size under which the ends of boards carry no diagonals, on paper.
+const leastGrain render.Paper = 1.2
+
+// endOn tells whether a board is seen along its length.
+func (v *bedView) endOn(box geom.Box) bool {
+	var o geom.V3
+	n := geom.V3{X: v.near(geom.V3{X: 1}) - v.near(o), Y: v.near(geom.V3{Y: 1}) - v.near(o), Z: v.near(geom.V3{Z: 1}) - v.near(o)}
+	return math.Abs(n.Dot(box.Ax[0])) > 0.99
+}
+
+// pull draws the grip of a drawer's front, where that is seen face on.
+func (v *bedView) pull(b *bedBody) {
+	z, ok := b.gripAt()
+	if !ok {
+		return
+	}
+	mid, half := (b.lo.X+b.hi.X)/2, 60.0
+	v.stroke(b.ref, render.Line(v.pt(mid-half, z), v.pt(mid+half, z)), v.st.Post)
+}
+
+// gripAt returns how high the grip of a drawer's front is, if it shows one.
+func (b *bedBody) gripAt() (z float64, ok bool) {
+	size := b.hi.Sub(b.lo)
+	return b.lo.Y + size.Y*0.7, b.role == bunk.RoleFront && size.X >= 200 && size.Y >= 60
+}
+
+// hidden dashes parts of some roles that nearer ones hide.
+func (v *bedView) hidden(roles ...string) {
+	for _, b := range v.outlines() {
+		if b.part != nil && slices.Contains(roles, b.role) {
+			v.stroke(b.ref, render.Box(v.rect(b.lo.X, b.lo.Y, b.hi.X, b.hi.Y)), v.st.Behind)
 		}
-		b := v.see(body{ref: p.ID, role: p.Role, part: p, box: p.Box}, p.Corners())
-		v.stroke(p.ID, render.Box(v.rect(b.lo.X, b.lo.Y, b.hi.X, b.hi.Y)), v.st.Behind)
 	}
 }
 
 // floorLine draws the floor under the bed, a little beyond it.
 func (v *bedView) floorLine(from, to float64) {
-	v.stroke("floor", render.Line(v.pt(from-100, 0), v.pt(to+100, 0)), v.st.Cut)
+	v.stroke("floor", render.Line(v.pt(from, 0).Plus(render.Point{X: -v.st.Tick}), v.pt(to, 0).Plus(render.Point{X: v.st.Tick})), v.st.Cut)
 }
 
-// stopsOf makes a row of dimensions of the stops, sorted; what is nearer than a hair is one.
-func (v *bedView) stopsOf(stops ...float64) row {
-	slices.Sort(stops)
-	r := row{stops: stops[:1:1]}
-	for _, s := range stops[1:] {
-		if d := s - r.stops[len(r.stops)-1]; d >= shut {
-			r.stops, r.spans = append(r.stops, s), append(r.spans, render.Span{Words: v.dim(d, true)})
-		}
-	}
-	return r
-}
-
-// levelAt turns a row into a rule that starts at a height; uprightAt one that starts at a place across.
-func (v *bedView) levelAt(r row, y float64) []rule {
-	out := rule{spans: r.spans}
-	for _, s := range r.stops {
-		p := v.pt(s, y)
-		out.stops, out.from = append(out.stops, p.X), append(out.from, p.Y)
-	}
-	return []rule{out}
-}
-
-func (v *bedView) uprightAt(r row, x float64) []rule {
-	out := rule{spans: r.spans}
-	for _, s := range r.stops {
-		p := v.pt(x, s)
-		out.stops, out.from = append(out.stops, p.Y), append(out.from, p.X)
-	}
-	return []rule{out}
-}
-
-// spread returns the bounds of everything the view shows.
+// spread returns the bounds of bodies.
 func (v *bedView) spread(list []bedBody) (lo, hi geom.V2) {
 	lo, hi = geom.V2{X: math.Inf(1), Y: math.Inf(1)}, geom.V2{X: math.Inf(-1), Y: math.Inf(-1)}
 	for _, b := range list {
@@ -162,26 +181,11 @@ func (v *bedView) spread(list []bedBody) (lo, hi geom.V2) {
 }
 
 // frame is the rectangle that dimensions stand round.
-func (v *bedView) frame() render.Rect {
-	lo, hi := v.spread(v.outlines())
+func (v *bedView) frame() render.Rect { return v.frameOf(v.outlines()) }
+
+func (v *bedView) frameOf(list []bedBody) render.Rect {
+	lo, hi := v.spread(list)
 	return v.rect(lo.X, lo.Y, hi.X, hi.Y)
-}
-
-// rulesOf keeps the rows that dimension anything.
-func rulesOf(rows ...[]rule) [][]rule {
-	return slices.DeleteFunc(rows, func(r []rule) bool { return len(r[0].spans) == 0 })
-}
-
-// frameHeights returns the heights that matter of the frame: rails, guards, top.
-func (v *bedView) frameHeights() []float64 {
-	out := []float64{0}
-	for i := range v.b.Parts {
-		p := &v.b.Parts[i]
-		if p.Role == bunk.RoleSideRail || p.Role == bunk.RoleGuard {
-			out = append(out, p.Box.Bottom(), p.Box.Top())
-		}
-	}
-	return out
 }
 
 // top returns the height of the bed.
@@ -189,7 +193,9 @@ func (v *bedView) top() float64 {
 	top := 0.0
 	for i := range v.b.Parts {
 		if p := &v.b.Parts[i]; p.Frame == furniture.OnBed {
-			top = max(top, p.Box.Top())
+			for _, q := range p.Corners() {
+				top = max(top, q.Z)
+			}
 		}
 	}
 	return top

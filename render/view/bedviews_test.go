@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -38,7 +39,7 @@ func TestBedDimensionsByHand(t *testing.T) {
 		view  render.Drawing
 		words []string
 	}{
-		{BedFront(b, o), []string{`6' 6-3/4"`, `5' 6-3/4"`, `10-3/4"`, `3' 0-1/2"`, `3"`, `1' 2-1/2"`, `11"`}},
+		{BedFront(b, o), []string{`6' 6-3/4"`, `6' 3-3/4"`, `5' 6-3/4"`, `10-3/4"`, `3' 0-1/2"`, `3"`, `1' 2-1/2"`, `11"`}},
 		{BedEnd(b, bunk.Right, o), []string{`3' 8-3/4"`, `3' 2-3/4"`, `5' 6-3/4"`}},
 		{BedEnd(b, bunk.Left, o), []string{`3' 8-3/4"`, `10-3/4"`}},
 		{BedAbove(b, o), []string{`6' 3-3/4"`, `3' 2-3/4"`, `2-3/16"`}}, // (75-3/4 - 13 x 3-1/2) / 14 = 2.161
@@ -48,6 +49,55 @@ func TestBedDimensionsByHand(t *testing.T) {
 				t.Errorf("%s: no %s among %q", c.view.Title, w, texts(c.view.Marks))
 			}
 		}
+	}
+}
+
+// TestUnevenEndsByHand: the bed of the L-shaped room has its ladder at the right end. Inside 1875 + 16 = 1891; left end member 42, right end
+// member and the uprights of the way in 42 + 42 = 84: 2017 over all; way in 390; treads 1400 / 5 = 280 apart. 13 slats of 90 leave
+// (1891 - 13 x 90) / 14 = 51.5 to each gap.
+func TestUnevenEndsByHand(t *testing.T) {
+	b := builtSample(t, "l-shaped.toml")
+	o := Options{Unit: length.Millimetres, W: render.Px(1200), H: render.Px(800)}
+	for _, c := range []struct {
+		view  render.Drawing
+		words []string
+	}{
+		{BedAbove(b, o), []string{"42", "1891", "84", "2017", "52"}},
+		{BedEnd(b, bunk.Right, o), []string{"390", "280", "way in"}},
+		{BedFront(b, o), []string{"2017", "90"}},
+	} {
+		for _, w := range c.words {
+			if !has(c.view, w) {
+				t.Errorf("%s: no %s among %q", c.view.Title, w, texts(c.view.Marks))
+			}
+		}
+	}
+}
+
+// TestOneScale: the three views drawn together show the bed's length equally long from the front and from above.
+func TestOneScale(t *testing.T) {
+	b := builtSample(t, "town-house.toml")
+	d := BedViews(b, bunk.Right, Options{On: OnPaper, Scale: 1.0 / 16, Unit: length.Inches})
+	want := b.Long / 16
+	n := 0
+	for i, m := range d.Marks {
+		if m.Kind != render.KindText || m.Text.Words != `6' 6-3/4"` {
+			continue
+		}
+		n++
+		line := render.Rect{}
+		for _, o := range d.Marks[:i] { // the line of this dimension stands at the height of its words
+			if b := o.Path.Bounds(); o.Kind == render.KindStroke && b.H() == 0 && b.W() > line.W() && m.Text.Bounds().Grow(1).Contains(render.Point{X: m.Text.At.X, Y: b.Min.Y}) {
+				line = b
+			}
+		}
+		over := 2 * render.SheetStyle.Over // the line goes on a little beyond its ticks
+		if got := float64(line.W() - over); math.Abs(got-want) > 0.01 {
+			t.Errorf("6 ft 6-3/4 in is %.2f mm long on paper, want %.2f", got, want)
+		}
+	}
+	if n != 2 {
+		t.Errorf("the length stands %d times, want 2", n)
 	}
 }
 

@@ -64,15 +64,13 @@ func (b body) ink() render.Ink {
 const coverAir = 0.5
 
 // under tells whether b lies wholly under o, seen from above.
-func (b body) under(o body) bool {
-	if o.hung || o.in.Z < b.to.Z-coverAir || !o.square() {
-		return false
-	}
-	return b.in.X >= o.in.X-coverAir && b.to.X <= o.to.X+coverAir && b.in.Y >= o.in.Y-coverAir && b.to.Y <= o.to.Y+coverAir
+func (b *body) under(o *body) bool {
+	return !o.hung && o.in.Z >= b.to.Z-coverAir && o.square() &&
+		b.in.X >= o.in.X-coverAir && b.to.X <= o.to.X+coverAir && b.in.Y >= o.in.Y-coverAir && b.to.Y <= o.to.Y+coverAir
 }
 
 // square tells whether the thing fills its bounds in the bed's own axes: all but sloping boards do.
-func (b body) square() bool {
+func (b *body) square() bool {
 	if b.part == nil {
 		return true
 	}

@@ -24,7 +24,7 @@ const (
 	wordInk    = 400
 	outsideInk = 3
 	busyInk    = 3
-	patchEase  = 6
+	patchEase  = 3
 	mostCells  = 250_000
 )
 
@@ -160,6 +160,7 @@ const (
 	anyGround   ground = iota
 	floorGround        // it keeps off things that stand on the floor or the wall
 	patchGround        // the same, and it brings a patch of ground with it that breaks the lines behind
+	thingGround        // it belongs on a thing, with a patch of the thing's own ink
 	lineGround         // a sign, which covers lines
 )
 

@@ -35,9 +35,11 @@ func legend(st render.Style) []legendEntry {
 		{"cut through, 0.5 mm", isHatched, cutSample},
 		{"edge seen, 0.35 mm", isPen(st.Seen), lineSample(st.Seen)},
 		{"overhead, behind or moved out", isPen(st.Behind), lineSample(st.Behind)},
-		{"floor kept clear", isPen(st.KeepClear), lineSample(st.KeepClear)},
+		{"floor kept clear", but(isPen(st.KeepClear), "cylinder"), lineSample(st.KeepClear)},
+		{"free round a seated head", refWith("cylinder"), lineSample(st.KeepClear)},
+		{"spare over the head", refWith("spare."), barSample},
 		{"where the section is cut", isPen(st.Axis), lineSample(st.Axis)},
-		{"stud found twice; once or only assumed", refWith(".stud."), dotsSample},
+		{"stud found twice; once or only assumed", filledRef(".stud."), dotsSample},
 		{"screw", refWith(".screws"), crossSample},
 		{"read once, not trusted yet", hasWords("("), wordsSample(`(6)`)},
 		{"worked out, not read", hasWords("?)"), wordsSample(`(6?)`)},
@@ -52,9 +54,28 @@ func isPen(p render.Pen) func(render.Mark) bool {
 	}
 }
 
-// isHatched tells the hatching of a wall cut through: many strokes in one mark.
+// isHatched tells the hatching of a wall or a board cut through: strokes aslant and side by side in one mark.
 func isHatched(m render.Mark) bool {
-	return m.Kind == render.KindStroke && strings.HasPrefix(m.Ref, "wall.") && len(m.Path) > 16
+	if m.Kind != render.KindStroke || len(m.Path) < 8 || m.Ref == "floor" || render.Under(m.Ref, "ceiling") {
+		return false
+	}
+	for i, s := range m.Path {
+		aslant := i == 0 || s.To.X > m.Path[i-1].To.X && s.To.Y < m.Path[i-1].To.Y
+		if s.Op == render.OpMove != (i%2 == 0) || i%2 == 1 && !aslant {
+			return false
+		}
+	}
+	return true
+}
+
+// but leaves out what a ref names.
+func but(used func(render.Mark) bool, ref string) func(render.Mark) bool {
+	return func(m render.Mark) bool { return m.Ref != ref && used(m) }
+}
+
+// filledRef tells signs of a kind of thing from its lines.
+func filledRef(part string) func(render.Mark) bool {
+	return func(m render.Mark) bool { return m.Kind == render.KindFill && strings.Contains(m.Ref, part) }
 }
 
 func refWith(part string) func(render.Mark) bool {
@@ -95,6 +116,13 @@ func crossSample(st render.Style, r render.Rect) []render.Mark {
 	return []render.Mark{render.Stroke("", crossAt(r.Centre(), st.Tick*0.3), st.Thin)}
 }
 
+func barSample(st render.Style, r render.Rect) []render.Mark {
+	c := r.Centre()
+	bar := st.Cut
+	bar.Width *= spareThick
+	return []render.Mark{render.Stroke("", render.Line(render.Point{X: c.X, Y: r.Min.Y}, render.Point{X: c.X, Y: r.Max.Y}), bar)}
+}
+
 func wordsSample(words string) func(render.Style, render.Rect) []render.Mark {
 	return func(st render.Style, r render.Rect) []render.Mark {
 		return []render.Mark{render.Words("", st.Measure.Text(r.Centre(), words, render.InkMain, render.Centre).Middled())}
@@ -120,7 +148,7 @@ func (f *frame) besides(p *page) {
 		entries = legendOf(f.d.Marks, f.st)
 	}
 	if f.upright {
-		f.legendStrip(entries)
+		f.strip(p, entries)
 		return
 	}
 	c := &column{st: f.st, x: f.column.Min.X, w: f.column.W(), y: f.column.Min.Y - f.st.Small.Size*0.6, to: f.occupied - f.st.Gap*3}
@@ -154,15 +182,21 @@ func (c *column) explain(e legendEntry) {
 	}
 }
 
-// legendStrip lays the legend out in three columns under an upright drawing.
-func (f *frame) legendStrip(entries []legendEntry) {
-	const columns = 3
-	top := f.column.Min.Y - legendsHigh - 2
-	wide := f.column.W() / columns
-	rows := (len(entries) + columns - 1) / columns
+// strip lays legend and further words out in columns under an upright drawing.
+func (f *frame) strip(p *page, entries []legendEntry) {
+	top := f.column.Min.Y - p.stripHigh() - 2
+	wide := f.column.W() / 3
+	columns := 3
+	if p.beside != nil {
+		columns = 1
+		c := &column{st: f.st, x: f.column.Min.X + wide, w: wide * 1.5, y: top - f.st.Small.Size, to: f.column.Min.Y - f.st.Gap*3}
+		p.beside(c)
+		f.add(c.marks...)
+	}
+	rows := max(1, (len(entries)+columns-1)/columns)
 	for i, e := range entries {
-		c := &column{st: f.st, x: f.column.Min.X + render.Paper(i/max(rows, 1))*wide, w: wide - 3}
-		c.y = top + render.Paper(i%max(rows, 1))*c.step()*1.3
+		c := &column{st: f.st, x: f.column.Min.X + render.Paper(i/rows)*wide, w: wide - 3}
+		c.y = top + render.Paper(i%rows)*c.step()*1.12
 		c.explain(e)
 		f.add(c.marks...)
 	}

@@ -68,22 +68,36 @@ func (o Options) draw(title string, w, h float64, paint func(*canvas)) render.Dr
 // tries is how often a view is drawn to find its scale: what stands round it hardly changes with the scale.
 const tries = 4
 
-// largest paints at the largest scale that fits the box.
+// largest paints at the largest scale that fits the box: roughly until it fits well, then all of it.
 func (o Options) largest(w, h float64, paint func(*canvas)) *canvas {
 	wide, high := float64(o.W-2*edge), float64(o.H-2*edge)
 	k := 0.75 * min(wide/w, high/h)
-	c := o.paint(k, paint)
 	for range tries {
-		b := render.Bounds(c.marks)
-		next := min((wide-float64(b.W())+k*w)/w, (high-float64(b.H())+k*h)/h)
-		fits := float64(b.W()) <= wide+0.01 && float64(b.H()) <= high+0.01
-		if next = max(next, k/4); fits && next < k*1.005 {
+		b := render.Bounds(o.rough(k, paint))
+		next := max(min((wide-float64(b.W())+k*w)/w, (high-float64(b.H())+k*h)/h), k/4)
+		close := next > k*0.995 && next < k*1.005
+		if k = next; close {
 			break
 		}
-		k = next
+	}
+	c := o.paint(k, paint)
+	for range tries { // labels may have found room outside only
+		b := render.Bounds(c.marks)
+		if float64(b.W()) <= wide+0.01 && float64(b.H()) <= high+0.01 {
+			break
+		}
+		k *= max(0.8, min(0.995, wide/float64(b.W()), high/float64(b.H())))
 		c = o.paint(k, paint)
 	}
 	return c
+}
+
+// rough paints what decides how large a view is.
+func (o Options) rough(k float64, paint func(*canvas)) []render.Mark {
+	c := newCanvas(o, k)
+	c.rough = true
+	paint(c)
+	return c.marks
 }
 
 func (o Options) paint(k float64, paint func(*canvas)) *canvas {

@@ -20,11 +20,8 @@ func Pair(s *fit.Scene, answers []fit.Answer, key string, o Options, share float
 	p.views[1] = pairView{func(c *canvas) { q := *facing; q.canvas = c; q.paint(answers) }, facing.high, render.Rect{}}
 	lo, hi := planner.outline.Bounds()
 	p.wide, p.views[0].high = max(hi.X-lo.X, w.Len), hi.Y-lo.Y
-	k := p.fit()
-	o.Scale = k
-	plan = o.draw("Room from above", 0, 0, p.views[0].paint)
-	wall = o.draw("Wall "+between(key), 0, 0, p.views[1].paint)
-	return p.set(plan, 0), p.set(wall, 1)
+	o.Scale = p.fit()
+	return p.draw("Room from above", o, 0), p.draw("Wall "+between(key), o, 1)
 }
 
 // pairing is two views that share a scale and a left edge.
@@ -45,7 +42,7 @@ type pairView struct {
 // fit finds the largest scale at which both fit the box.
 func (p *pairing) fit() float64 {
 	k := p.o.Scale
-	if fixed := k > 0; fixed {
+	if k > 0 {
 		p.measure(k)
 		return k
 	}
@@ -67,7 +64,7 @@ func (p *pairing) measure(k float64) {
 	o := p.o
 	o.Origin = &render.Point{}
 	for i := range p.views {
-		p.views[i].b = render.Bounds(o.paint(k, p.views[i].paint).marks)
+		p.views[i].b = render.Bounds(o.rough(k, p.views[i].paint))
 	}
 }
 
@@ -99,18 +96,14 @@ func (p *pairing) height(i int) render.Paper {
 	return p.o.H - first
 }
 
-// set puts a view into its box, with the left edge that both share.
-func (p *pairing) set(d render.Drawing, i int) render.Drawing {
-	a, b := p.views[0].b, p.views[1].b
-	left, right := min(a.Min.X, b.Min.X), max(a.Max.X, b.Max.X)
-	at := render.Point{X: (p.o.W-(right-left))/2 - left}
-	own := p.views[i].b
-	at.Y = (p.height(i)-own.H())/2 - own.Min.Y
-	if p.o.Origin != nil {
-		at = *p.o.Origin
+// draw draws a view in its box, from the left edge that both share.
+func (p *pairing) draw(title string, o Options, i int) render.Drawing {
+	o.H = p.height(i)
+	if o.Origin == nil {
+		a, b := p.views[0].b, p.views[1].b
+		left, right := min(a.Min.X, b.Min.X), max(a.Max.X, b.Max.X)
+		own := p.views[i].b
+		o.Origin = &render.Point{X: (o.W-(right-left))/2 - left, Y: (o.H-own.H())/2 - own.Min.Y}
 	}
-	now := d.Bounds()
-	d.Marks = render.Shift(d.Marks, at.Minus(now.Min).Plus(own.Min))
-	d.W, d.H = p.o.W, p.height(i)
-	return d
+	return o.draw(title, 0, 0, p.views[i].paint)
 }

@@ -31,6 +31,7 @@ type planner struct {
 	turn    geom.Place   // from the room to the view
 	outline geom.Polygon // corners in the view
 	walls   []planWall
+	bodies  []body // of the bed, from the lowest up
 }
 
 func newPlanner(s *fit.Scene, o Options) *planner {
@@ -46,6 +47,7 @@ func newPlanner(s *fit.Scene, o Options) *planner {
 	}
 	p.planWalls()
 	p.openings()
+	p.bodies = fromAbove(s)
 	return p
 }
 

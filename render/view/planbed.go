@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"bunkwright/furniture/bunk"
+	"bunkwright/furniture/fit"
 	"bunkwright/furniture/yardstick"
 	"bunkwright/render"
 	"bunkwright/room/geom"
@@ -17,27 +18,39 @@ func (p *planner) bed() {
 		return
 	}
 	p.drawers()
-	bodies := bodiesOf(p.s)
-	slices.SortStableFunc(bodies, func(a, b body) int { return cmp.Compare(a.lo.Z, b.lo.Z) })
-	for _, b := range fromAbove(bodies) {
-		p.bodyFromAbove(b)
+	for i := range p.bodies {
+		p.bodyFromAbove(&p.bodies[i])
 	}
 	p.shelvesOver()
 	p.sleepers()
 }
 
-// fromAbove leaves out what lies wholly under a single thing above it.
-func fromAbove(bodies []body) []body {
-	var out []body
-	for i, b := range bodies {
-		if !slices.ContainsFunc(bodies[i+1:], b.under) && !b.hung {
-			out = append(out, b)
+// fromAbove returns the bodies of the bed from the lowest up, without what lies wholly under a single thing above it.
+func fromAbove(s *fit.Scene) []body {
+	if !s.Stands {
+		return nil
+	}
+	bodies := bodiesOf(s)
+	slices.SortStableFunc(bodies, func(a, b body) int { return cmp.Compare(a.lo.Z, b.lo.Z) })
+	out := make([]body, 0, len(bodies)/2)
+	for i := range bodies {
+		if !bodies[i].hung && !coveredAbove(&bodies[i], bodies[i+1:]) {
+			out = append(out, bodies[i])
 		}
 	}
 	return out
 }
 
-func (p *planner) bodyFromAbove(b body) {
+func coveredAbove(b *body, higher []body) bool {
+	for i := range higher {
+		if b.under(&higher[i]) {
+			return true
+		}
+	}
+	return false
+}
+
+func (p *planner) bodyFromAbove(b *body) {
 	outline := b.box.Footprint()
 	lo, hi := outline.Bounds()
 	p.spots[b.ref] = p.on(lo.Lerp(hi, 0.5))
@@ -124,7 +137,7 @@ func slab(b geom.Box, out geom.V2, from, to float64) geom.Polygon {
 	return geom.Polygon{at(-half, from), at(half, from), at(half, to), at(-half, to)}
 }
 
-// pillowAt returns the outline of a pillow of the usual size at the head of a bed, 20 mm in from the edges of a narrow mattress.
+// pillowAt returns the outline of a pillow of the usual size, 40 mm from the head end of a mattress and at least 20 mm from its sides.
 func pillowAt(mattress geom.Box, headAtRight bool) geom.Polygon {
 	size := yardstick.Figures(yardstick.Pillow)
 	h := mattress.Half
@@ -147,8 +160,8 @@ func (p *planner) sleepers() {
 	p.spots["mattress.upper"] = p.on(upper.C.XY().Mul(2).Sub(centroid(up))) // at the foot: the middle is for names
 	p.outlined("pillow.upper", p.rounded(up), render.InkWhite, p.st.Thin)
 	p.stroke("pillow.lower", p.rounded(down), p.st.Behind)
-	p.sleeperName("upper", upper)
-	p.sleeperName("lower", lower)
+	p.sleeperName("upper", upper, up)
+	p.sleeperName("lower", lower, down)
 }
 
 // headRight turns "the right end as seen from the front" into the positive axis of the box in the room.
@@ -181,7 +194,7 @@ func roundCorners(q []render.Point, r render.Paper) render.Path {
 }
 
 // sleeperName writes who sleeps in a bed: the upper in the upper half of the mattress as it lies on paper, the lower in the lower half.
-func (p *planner) sleeperName(bed string, mattress geom.Box) {
+func (p *planner) sleeperName(bed string, mattress geom.Box, pillow geom.Polygon) {
 	m := render.Around(p.corners(mattress.Footprint())...)
 	word := "on top"
 	half := render.Rect{Min: m.Min, Max: render.Point{X: m.Max.X, Y: m.Centre().Y}}
@@ -189,11 +202,34 @@ func (p *planner) sleeperName(bed string, mattress geom.Box) {
 		word = "below"
 		half.Min.Y, half.Max.Y = half.Max.Y, m.Max.Y
 	}
+	half = beside(half, render.Around(p.corners(pillow)...), p.st.Body.Size*2)
 	for i, sl := range p.s.Job.Sleepers {
 		if sl.Bed == bed {
 			p.nameIn(sl.Key(i), half, joined(", ", sl.Name, ageWord(sl.Age), word), render.InkMain, true)
+			last := &p.notes[len(p.notes)-1]
+			last.on, last.patch = thingGround, render.InkWhite
 		}
 	}
+}
+
+// beside returns the largest part of a rectangle that lies beside another, as long as it is not narrower than least; else all of it.
+func beside(r, other render.Rect, least render.Paper) render.Rect {
+	if !r.Overlaps(other) {
+		return r
+	}
+	best := render.Rect{}
+	for _, part := range []render.Rect{
+		{Min: r.Min, Max: render.Point{X: other.Min.X, Y: r.Max.Y}}, {Min: render.Point{X: other.Max.X, Y: r.Min.Y}, Max: r.Max},
+		{Min: r.Min, Max: render.Point{X: r.Max.X, Y: other.Min.Y}}, {Min: render.Point{X: r.Min.X, Y: other.Max.Y}, Max: r.Max},
+	} {
+		if part.W() > least && part.H() > least && part.W()*part.H() > best.W()*best.H() {
+			best = part
+		}
+	}
+	if best == (render.Rect{}) {
+		return r
+	}
+	return best
 }
 
 func ageWord(age float64) string {

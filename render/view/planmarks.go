@@ -12,20 +12,37 @@ func (p *planner) cutMark() {
 	if p.o.CutOn == 0 || !p.s.Stands {
 		return
 	}
-	m := p.s.Bed.Upper.Mattress
-	a, b := m.C, m.C
-	a.X, b.X = -cutBeyond, p.s.Bed.Long+cutBeyond
-	from, to := p.s.ToRoom.Point(a), p.s.ToRoom.Point(b)
+	mid := p.s.Bed.Upper.Mattress.C
+	along := p.s.ToRoom.Dir(geom.V3{X: 1}).XY()
 	look := p.dir(p.s.ToRoom.Dir(geom.V3{Y: 1}).XY())
-	way := p.dir(to.Sub(from).XY())
-	marks := p.st.SectionMark("section", p.on(from.XY()), p.on(to.XY()), way.Cross(look) < 0)
-	p.add(marks...)
-	p.name("section", p.on(to.XY()).Plus(render.Point{X: p.st.Body.Size * 3, Y: p.st.Body.Size}), 12,
-		p.words("section,"), p.words("sheet "+strconv.Itoa(p.o.CutOn)))
+	from := p.cutEnd(p.s.ToRoom.Point(geom.V3{Y: mid.Y}).XY(), along.Mul(-1), look)
+	to := p.cutEnd(p.s.ToRoom.Point(geom.V3{X: p.s.Bed.Long, Y: mid.Y}).XY(), along, look)
+	if p.dir(to.Sub(from)).X < 0 { // its name stands after the right end
+		from, to = to, from
+	}
+	p.add(p.st.SectionMark("section", p.on(from), p.on(to), p.dir(to.Sub(from)).Cross(look) < 0)...)
+	home := p.on(to).Plus(render.Point{X: p.st.Body.Size * 3, Y: p.st.Body.Size})
+	p.nameOf("section", p.on(to), home, farAway, p.words("section,"), p.words("sheet "+strconv.Itoa(p.o.CutOn)))
 }
 
 // cutBeyond is how far the mark of the section stands out beyond the bed, mm.
-const cutBeyond = 220
+const cutBeyond = 220.0
+
+// cutEnd returns where the mark ends beyond an end of the bed: out in the room, or within a wall that is in the way, on bare ground there.
+func (p *planner) cutEnd(at, dir, look geom.V2) geom.V2 {
+	for _, seg := range crossing(p.s.Outline, at, dir) {
+		d := seg[1].Sub(at).Dot(dir)
+		if d < -1 || d > cutBeyond {
+			continue
+		}
+		end := at.Add(dir.Mul(d + framedWall/2))
+		tip := p.on(end).Plus(render.Point{X: render.Paper(look.X), Y: render.Paper(-look.Y)}.Times(float64(p.st.Tick) * 1.4))
+		box := render.Around(p.on(end), tip).Grow(min(p.st.Tick*0.7, p.mm(framedWall/2)-p.st.Cut.Width))
+		p.fill("", render.Box(box), p.ground())
+		return end
+	}
+	return at.Add(dir.Mul(cutBeyond))
+}
 
 // foot stands under the drawing: what is left out of it, and on the screen a scale bar; a sheet carries its own.
 func (p *planner) foot() {

@@ -77,27 +77,36 @@ func outerCorner(w, next *planWall) geom.V2 {
 
 // drawWalls draws floor and walls; the openings are left out of the walls.
 func (p *planner) drawWalls() {
-	p.fill("floor", p.shape(p.s.Outline), p.ground())
-	if !p.paper() {
-		p.fill("", p.ring(), render.InkWallCut) // under the seams between the walls
+	p.fill("floor", p.floor(), p.ground())
+	for i := range p.walls {
+		p.wallBody(&p.walls[i])
 	}
 	for i := range p.walls {
-		p.drawWall(&p.walls[i])
+		p.wallEdges(&p.walls[i])
 	}
 	p.baseboards()
 }
 
-// ring is the outline of all walls together.
-func (p *planner) ring() render.Path {
-	var outer geom.Polygon
-	for i := range p.walls {
-		outer = append(outer, p.walls[i].outerB)
+// floor is the outline of the room; of one that is all but a rectangle the upright rectangle round it, since the walls cover its edges and
+// outputs fill it faster.
+func (p *planner) floor() render.Path {
+	shape := p.shape(p.s.Outline)
+	box := shape.Bounds()
+	for _, w := range p.walls {
+		c := p.on(w.w.A)
+		aside := max(min(c.X-box.Min.X, box.Max.X-c.X), min(c.Y-box.Min.Y, box.Max.Y-c.Y))
+		if aside > p.mm(framedWall/2) {
+			return shape
+		}
 	}
-	return append(p.shape(outer), p.shape(p.s.Outline)...)
+	if len(p.walls) != 4 {
+		return shape
+	}
+	return render.Box(box)
 }
 
-// drawWall draws the pieces of a wall between its openings.
-func (p *planner) drawWall(w *planWall) {
+// wallBody fills the pieces of a wall between its openings.
+func (p *planner) wallBody(w *planWall) {
 	at := 0.0
 	for _, g := range w.gaps {
 		p.wallPiece(w, at, g.lo)
@@ -107,7 +116,6 @@ func (p *planner) drawWall(w *planWall) {
 	for _, g := range w.gaps {
 		p.fill("", p.shape(geom.Polygon{w.point(g.lo, 0), w.point(g.hi, 0), w.point(g.hi, w.deep), w.point(g.lo, w.deep)}), p.ground())
 	}
-	p.wallEdges(w)
 }
 
 func (p *planner) wallPiece(w *planWall, lo, hi float64) {
@@ -128,6 +136,9 @@ func (p *planner) wallPiece(w *planWall, lo, hi float64) {
 		return
 	}
 	p.fill(w.ref, quad, render.InkWallCut)
+	if hi >= w.w.Len { // closes the seam that is left between two walls where a fill's edge is soft
+		p.stroke("", p.line(w.w.B, w.outerB), p.st.Post.In(render.InkWallCut))
+	}
 }
 
 // wallEdges draws both faces of a wall and the ends at its openings.

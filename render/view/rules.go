@@ -50,8 +50,8 @@ func (c *canvas) ruleSide(k side, frame render.Rect, levels [][]rule, spill rend
 		}
 		marks = render.Shift(marks, k.along(at))
 		c.add(marks...)
-		c.extensions(k, at, rules)
 		taken = taken.with(boxesOf(marks))
+		c.extensions(k, at, rules, taken.words)
 	}
 }
 
@@ -128,15 +128,57 @@ func (c *canvas) chains(k side, at render.Paper, rules []rule) []render.Mark {
 	return marks
 }
 
-// extensions draws the lines from what is measured to the ticks.
-func (c *canvas) extensions(k side, at render.Paper, rules []rule) {
+// extensions draws the lines from what is measured to the ticks, broken where they would run through words.
+func (c *canvas) extensions(k side, at render.Paper, rules []rule, words []render.Rect) {
 	for _, r := range rules {
 		for i, s := range r.stops {
 			from, to := render.Point{X: s, Y: r.from[i]}, render.Point{X: s, Y: at}
 			if !k.level() {
 				from, to = render.Point{X: r.from[i], Y: s}, render.Point{X: at, Y: s}
 			}
-			c.add(c.st.ExtensionLine("", from, to))
+			m := c.st.ExtensionLine("", from, to)
+			m.Path = broken(m.Path[0].To, m.Path[1].To, words, c.st.Gap/2)
+			c.add(m)
 		}
 	}
+}
+
+// broken returns the level or upright line from a to b without the parts that words stand on.
+func broken(a, b render.Point, words []render.Rect, air render.Paper) render.Path {
+	spans := [][2]float64{{0, 1}}
+	for _, w := range words {
+		if w = w.Grow(air); w.Overlaps(render.Around(a, b).Grow(air / 10)) {
+			spans = without(spans, share(a, b, w.Min), share(a, b, w.Max))
+		}
+	}
+	var path render.Path
+	for _, s := range spans {
+		path = append(path, render.Line(a.Between(b, s[0]), a.Between(b, s[1]))...)
+	}
+	return path
+}
+
+// share returns how far along a level or upright line a point lies.
+func share(a, b, p render.Point) float64 {
+	d := b.Minus(a)
+	if d.X == 0 {
+		return float64((p.Y - a.Y) / d.Y)
+	}
+	return float64((p.X - a.X) / d.X)
+}
+
+// without takes the stretch between two shares out of spans.
+func without(spans [][2]float64, lo, hi float64) [][2]float64 {
+	if lo > hi {
+		lo, hi = hi, lo
+	}
+	var out [][2]float64
+	for _, s := range spans {
+		for _, part := range [][2]float64{{s[0], min(s[1], lo)}, {max(s[0], hi), s[1]}} {
+			if part[1] > part[0] {
+				out = append(out, part)
+			}
+		}
+	}
+	return out
 }

@@ -13,6 +13,7 @@ const (
 	checkHigh   render.Paper = 13 // of the strip with the line to measure and the scale bar
 	footerHigh  render.Paper = 32 // of the block under an upright sheet
 	legendsHigh render.Paper = 26 // of the legend under an upright drawing
+	wordsHigh   render.Paper = 48 // of the legend with further words beside it
 )
 
 // frame is a sheet in the making.
@@ -29,9 +30,9 @@ type frame struct {
 }
 
 // frame lays out sheet i.
-func (b *binder) frame(i int) *frame {
+func (b *binder) frame(i int, upright bool) *frame {
 	short, long := b.o.Paper.Size()
-	f := &frame{binder: b, n: i + 1, upright: b.o.Portrait || b.pages[i].list != nil}
+	f := &frame{binder: b, n: i + 1, upright: upright}
 	f.d = render.Drawing{Title: b.pages[i].title, W: long, H: short}
 	if f.upright {
 		f.d.W, f.d.H = short, long
@@ -48,11 +49,22 @@ func (b *binder) frame(i int) *frame {
 	}
 	if b.pages[i].list == nil {
 		f.area.Max.Y -= checkHigh
-		if f.upright && b.pages[i].legend {
-			f.area.Max.Y -= legendsHigh
+		if f.upright {
+			f.area.Max.Y -= b.pages[i].stripHigh()
 		}
 	}
 	return f
+}
+
+// stripHigh is the height of the legend and further words under an upright drawing.
+func (p *page) stripHigh() render.Paper {
+	switch {
+	case p.beside != nil:
+		return wordsHigh
+	case p.legend:
+		return legendsHigh
+	}
+	return 0
 }
 
 func (f *frame) add(marks ...render.Mark) { f.d.Add(marks...) }
@@ -62,19 +74,22 @@ func (f *frame) text(at render.Point, in render.Lettering, words string, anchor 
 	f.add(render.Words("", in.Text(at, words, render.InkMain, anchor)))
 }
 
-// place draws the view at the largest usual scale that fits the area, in its middle.
-func (f *frame) place(p *page) {
+// place draws the view at the largest usual scale that fits the area, in its middle; it tells whether any fits.
+func (f *frame) place(p *page) bool {
 	o := Options{On: OnPaper, Unit: f.o.Unit}
 	var d render.Drawing
+	fits := false
 	for _, f.scale = range usualScales(f.o.Unit) {
 		o.Scale = f.scale.k
-		if d = p.view(o); d.W <= f.area.W()+2*edge && d.H <= f.area.H()+2*edge {
+		d = p.view(o)
+		if fits = d.W <= f.area.W()+2*edge && d.H <= f.area.H()+2*edge; fits {
 			break
 		}
 	}
 	f.scaled = true
 	at := f.area.Centre().Minus(d.Page().Centre())
 	f.add(render.Shift(d.Marks, at)...)
+	return fits
 }
 
 // finish adds title, block and what stands beside the drawing.

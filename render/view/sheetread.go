@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"bunkwright/room"
 	"bunkwright/room/length"
 )
 
@@ -99,36 +98,6 @@ func (b *binder) diagonals(c *column) {
 	for _, d := range list {
 		c.pair(d[0], d[1])
 	}
-}
-
-// readAgain names what was read once, the readings that matter most to the answers first, and what was not read at all.
-func (b *binder) readAgain() []string {
-	weight := map[string]float64{}
-	for _, a := range b.answers {
-		for _, in := range a.Inputs {
-			weight[in.Key] = math.Max(weight[in.Key], in.Share)
-		}
-	}
-	var keys []string
-	for _, src := range b.s.Survey.Sources {
-		if src.Index == 0 && !b.known.firm(src.Key) && src.How != room.Mine && !strings.HasPrefix(src.Key, "sleeper.") && !slices.Contains(keys, src.Key) {
-			keys = append(keys, src.Key)
-		}
-	}
-	slices.SortStableFunc(keys, func(x, y string) int {
-		switch {
-		case weight[x] > weight[y]:
-			return -1
-		case weight[x] < weight[y]:
-			return 1
-		}
-		return 0
-	})
-	words := make([]string, len(keys))
-	for i, k := range keys {
-		words[i] = quantityWords(k)
-	}
-	return words
 }
 
 // quantityWords says in words what a key of a quantity stands for: "wall.AB.length" is "wall A to B".

@@ -27,7 +27,7 @@ func (p PaperSize) Size() (short, long render.Paper) {
 // SheetOptions say how sheets are made.
 type SheetOptions struct {
 	Paper    PaperSize
-	Portrait bool        // drawings upright; lists always are
+	Portrait bool        // drawings upright, else as it suits; lists always are
 	Unit     length.Unit // of all measures
 	Date     string      // printed as it stands; the clock is not asked
 }
@@ -96,6 +96,7 @@ type page struct {
 	title, sub string
 	view       func(Options) render.Drawing
 	legend     bool
+	turns      bool                                 // it stands upright where that allows a larger scale
 	beside     func(c *column)                      // further words beside a drawing
 	list       func(area render.Rect) []render.Mark // what stands on a list's page
 }
@@ -103,7 +104,7 @@ type page struct {
 // drawings lists the pages with drawings.
 func (b *binder) drawings() {
 	b.pages = append(b.pages, page{
-		title: "Room from above", sub: b.planSub(), legend: true, beside: b.besidePlan,
+		title: "Room from above", sub: b.planSub(), legend: true, turns: true, beside: b.besidePlan,
 		view: func(o Options) render.Drawing {
 			o.CutOn = b.cutOn
 			return Plan(b.s, b.answers, o)
@@ -119,13 +120,15 @@ func (b *binder) drawings() {
 		return
 	}
 	for _, v := range bedSheets {
-		b.pages = append(b.pages, page{
+		p := page{
 			title: v.title, sub: v.sub, legend: true,
 			view: func(o Options) render.Drawing { return v.view(b.s, b.answers, o) },
-		})
-		if v.section {
-			b.cutOn = len(b.pages)
 		}
+		if v.section {
+			b.cutOn = len(b.pages) + 1
+			p.beside = b.besideSection
+		}
+		b.pages = append(b.pages, p)
 	}
 }
 
@@ -163,11 +166,16 @@ func (b *binder) walls() []*fit.Wall {
 // sheet makes page i.
 func (b *binder) sheet(i int) Sheet {
 	p := &b.pages[i]
-	f := b.frame(i)
+	f := b.frame(i, b.o.Portrait || p.list != nil)
 	if p.list != nil {
 		f.add(p.list(f.area)...)
 	} else {
 		f.place(p)
+	}
+	if p.turns && !f.upright {
+		if g := b.frame(i, true); g.place(p) && g.scale.k > f.scale.k {
+			f = g
+		}
 	}
 	f.finish(p)
 	return Sheet{Title: p.title, Drawing: f.d}

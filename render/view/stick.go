@@ -1,210 +1,130 @@
 package view
 
 import (
-	"cmp"
-	"math"
-	"slices"
-
-	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/fit"
-	"bunkwright/furniture/yardstick"
 	"bunkwright/render"
 )
 
 // Stick draws the story stick: one upright stick with every height from the floor covering to the ceiling, and beside it who sits up in
-// each bed, at real size, with the air over the head. Its origin is the foot of the stick.
+// each bed, at real size, with the air over the head. A box makes it as high as the box and cuts the figures off at its edge.
 func Stick(s *fit.Scene, answers []fit.Answer, o Options) render.Drawing {
+	const title = "Story stick"
 	if s.Bed == nil {
-		return o.draw("Story stick", 0, 0, func(c *canvas) {
-			c.add(render.Words("", c.st.Body.Text(c.pt(0, 0), "no story stick yet: "+s.Wants, render.InkSoft, render.Left)))
+		return o.draw(title, 0, 0, func(c *canvas) {
+			c.sentence("no story stick yet: the bed cannot be built")
 		})
 	}
-	v := &stick{s: s, known: knownOf(s), sit: sittings(s, answers)}
-	v.marks = v.heights()
-	return o.draw("Story stick", stickWide, v.marks[len(v.marks)-1].z, func(c *canvas) {
+	v := &stick{s: s, sit: sittings(s, answers)}
+	v.marks = stickMarks(s, knownOf(s), v.sit)
+	v.top = v.marks[len(v.marks)-1].z
+	if ceiling := ceilingMark(s, nil, &v.sit[1]); len(ceiling) == 0 {
+		v.top = rounded(v.top + 150)
+	} else {
+		v.ceiling = ceiling[0].ref
+	}
+	paint := func(c *canvas) {
 		g := *v
 		g.canvas = c
 		g.paint()
-	})
+	}
+	if o.Scale > 0 || !(o.W > 0 && o.H > 0) {
+		return o.draw(title, stickFigure, v.top, paint)
+	}
+	return v.inBox(title, o, paint)
 }
 
-// Sizes of the picture in mm of the room: the stick, and the ground beside it for the sleepers.
-const (
-	stickThick = 60.0
-	stickWide  = 1500.0
-	sitAt      = 500.0 // from the stick to a sitter's back
-)
-
-// mark is one height on the stick.
-type mark struct {
-	z     float64
-	words string
-	ref   string
-	firm  bool // not resting on a single reading
-}
-
+// stick is the story stick in the making.
 type stick struct {
 	*canvas
-	s     *fit.Scene
-	known known
-	sit   [2]sitting
-	marks []mark
+	s       *fit.Scene
+	sit     [2]sitting
+	marks   []mark
+	top     float64
+	ceiling string // ref of its face; empty: not known, the stick goes on beyond what is
+	brief   bool   // there is little room
+	right   render.Paper
 }
 
-// heights returns the heights of the stick, lowest first; what is less than a hair over another is left out.
-func (v *stick) heights() []mark {
-	s, b := v.s, v.s.Bed
-	up := func(z float64) float64 { return heightOver(s, z) }
-	list := []mark{
-		{0, floorWords(s), "floor", true},
-		{up(b.Lower.Frame), "lower rail, underside", "lower.rail.front", true},
-		{up(b.Lower.Top), "lower deck", "lower.deck", true},
-		{up(b.Lower.MattressTop), "lower mattress", "mattress.lower", true},
-		{up(b.Upper.Frame), "upper bed, underside", "upper.rail.front", true},
-		{up(b.Upper.Top), "upper deck", "upper.deck", true},
-		{up(b.Upper.MattressTop), "upper mattress", "mattress.upper", true},
+// stickFigure is how far to the right of the stick the figures reach where nothing cuts them off, mm.
+const stickFigure = 1350.0
+
+// Air round a stick in a box: at its sides and top, and below the floor line.
+const (
+	stickEdge  render.Paper = 1.2
+	stickUnder render.Paper = 3
+)
+
+// inBox makes the stick as high as the box, with its labels at the left edge and whatever of the figures has room.
+func (v *stick) inBox(title string, o Options, paint func(*canvas)) render.Drawing {
+	high := o.H - stickEdge - stickUnder
+	if v.ceiling == "" {
+		high -= o.Style().Tick
 	}
-	for _, d := range b.Drawers[:min(1, len(b.Drawers))] {
-		list = append(list, mark{up(d.Shut.Top()), "drawer top", d.ID, true})
+	k := float64(high) / v.top
+	try := o
+	try.W, try.H, try.Origin = 0, 0, &render.Point{}
+	v.brief = true
+	reach := render.Bounds(try.paint(k, func(c *canvas) { v.on(c).paint() }).marks).Min.X
+	o.Scale = k
+	if o.Origin == nil {
+		o.Origin = &render.Point{X: stickEdge - reach, Y: o.H - stickUnder}
 	}
-	for _, g := range b.Guards[:min(1, len(b.Guards))] {
-		list = append(list, mark{up(g.Top), "rail top", "guard.front", true})
-	}
-	for _, p := range v.sit {
-		if p.known {
-			list = append(list, mark{p.seat + p.tall, "seated head", "", true})
-		}
-	}
-	if p := v.sit[1]; p.known {
-		list = append(list, mark{p.lowest, overWords(p.what), p.what, true})
-	}
-	list = append(list, v.hung()...)
-	slices.SortStableFunc(list, func(a, c mark) int { return cmp.Compare(a.z, c.z) })
-	return slices.CompactFunc(list, func(a, c mark) bool { return math.Abs(a.z-c.z) < shut })
+	v.right = o.W - stickEdge
+	return o.draw(title, 0, 0, paint)
 }
 
-// hung returns the heights of what hangs from the ceiling and on the wall.
-func (v *stick) hung() []mark {
-	var list []mark
-	for i := range v.s.Survey.Layout.Fans {
-		key := "fan." + keyOr(v.s.Job.Room.Fans[i].Key, i)
-		if z := v.s.Survey.Value(v.s.Survey.Layout.Fans[i].Blades); !math.IsNaN(z) {
-			list = append(list, mark{z, "fan blades", key, v.known.firm(key + ".blades")})
-		}
-	}
-	for _, c := range v.s.Bed.Cleats {
-		list = append(list, mark{c.Box.Top(), "shelf cleat, top", c.ID, true})
-	}
-	return list
+// on puts the stick on a canvas, its foot at the origin.
+func (v *stick) on(c *canvas) *stickBody {
+	b := c.stickBody(c.pt(0, 0).X, v.top, v.marks)
+	b.inner, b.brief = true, v.brief
+	return b
 }
 
-// floorWords names the floor.
-func floorWords(s *fit.Scene) string {
-	if s.Job.Room.Floor.Cover == "carpet" {
-		return "carpet top"
-	}
-	return "floor"
-}
-
-// overWords names what is over the upper sleeper's head.
-func overWords(what string) string {
-	if len(what) > 8 && what[:8] == "ceiling." {
-		return "ceiling over the head"
-	}
-	return what
-}
-
+// paint draws everything from the stick outwards; the origin is the foot of the stick's right edge.
 func (v *stick) paint() {
-	top := v.marks[len(v.marks)-1].z
-	v.body(top)
-	v.labels()
-	for i := range v.sit {
-		v.bed(&v.sit[i], i)
+	foot := v.pt(0, 0)
+	if v.right == 0 {
+		v.right = foot.X + v.mm(stickFigure)
 	}
-	for i := range v.sit {
-		v.sitter(&v.sit[i], i)
+	left := v.on(v.canvas).paint()
+	clip := render.Rect{Min: render.Point{X: foot.X, Y: v.pt(0, v.top).Y - v.st.Gap}, Max: render.Point{X: v.right, Y: foot.Y + v.st.Gap}}
+	var seats [2]stickSeat
+	for i := range seats {
+		seats[i] = stickSeat{v, &v.sit[i], decksOf(v.s.Bed)[i], clip, foot.X + v.st.Tick*0.6, v.top}
 	}
-	v.stroke("floor", render.Line(v.pt(-stickThick, 0), v.pt(stickWide, 0)), v.st.Cut)
-	if p := v.sit[1]; p.known {
-		v.stroke(p.what, render.Line(v.pt(-stickThick, p.lowest), v.pt(stickWide, p.lowest)), v.st.Cut)
-	}
-}
-
-// body draws the stick with its marks every foot, or every 500 mm.
-func (v *stick) body(top float64) {
-	v.outlined("stick", render.Box(v.rect(0, 0, stickThick, top)), render.InkBoard, v.st.Seen)
-	step := 304.8 / 4
-	if v.o.Unit != 0 && v.dim(100, true) == "100" {
-		step = 100
-	}
-	var ticks render.Path
-	for i := 1; float64(i)*step < top; i++ {
-		long := stickThick / 4
-		if i%4 == 0 {
-			long = stickThick / 2
-		}
-		z := float64(i) * step
-		ticks = append(ticks, render.Line(v.pt(stickThick-long, z), v.pt(stickThick, z))...)
-	}
-	v.stroke("stick", ticks, v.st.Thin)
-}
-
-// labels writes the heights left of the stick, kept apart.
-func (v *stick) labels() {
-	line := v.st.Body.Leading()
-	want, size := make([]render.Paper, len(v.marks)), make([]render.Paper, len(v.marks))
-	for i, m := range v.marks {
-		want[len(v.marks)-1-i], size[len(v.marks)-1-i] = v.pt(0, m.z).Y, line*2.1
-	}
-	at := render.Spread(want, size)
-	edge := v.pt(0, 0).X
-	for i, m := range v.marks {
-		y := at[len(v.marks)-1-i]
-		x := edge - v.st.Tick*3
-		z := v.pt(0, m.z).Y
-		v.stroke(m.ref, render.Polyline(render.Point{X: edge, Y: z}, render.Point{X: edge - v.st.Tick, Y: z}, render.Point{X: x + v.st.Gap, Y: y}), v.st.Thin)
-		v.add(render.Words(m.ref, v.st.Measure.Text(render.Point{X: x, Y: y}, v.read(m.z, m.firm), render.InkMain, render.Right)))
-		v.add(render.Words(m.ref, v.st.Body.Text(render.Point{X: x, Y: y + line}, m.words, render.InkSoft, render.Right)))
-	}
-}
-
-// bed draws a mattress on its deck, with who sleeps there.
-func (v *stick) bed(p *sitting, i int) {
-	deck := [2]*bunk.DeckAt{&v.s.Bed.Lower, &v.s.Bed.Upper}[i]
-	under := heightOver(v.s, deck.Top)
-	v.outlined(mattressRefs[i], render.Box(v.rect(sitAt-200, under, stickWide, p.seat)), render.InkWhite, v.st.Seen)
-	v.outlined("deck."+deckNames[i], render.Box(v.rect(sitAt-200, heightOver(v.s, deck.Frame), stickWide, under)), render.InkBoard, v.st.Thin)
-	if p.name != "" {
-		mid := v.pt((sitAt-200+stickWide)/2, (under+p.seat)/2)
-		v.add(render.Words(mattressRefs[i], v.st.Body.Text(mid, p.name, render.InkMain, render.Centre).Middled()))
-	}
-}
-
-// sitter draws who sits on a mattress, and the headroom with its spare.
-func (v *stick) sitter(p *sitting, i int) {
-	if !p.known {
-		v.add(render.Words("", v.st.Body.Text(v.pt(sitAt-200, p.seat+60), p.answer.Say(v.o.Unit), render.InkSoft, render.Left)))
+	seats[0].under = heightOver(v.s, v.s.Bed.Upper.Frame)
+	v.beds(seats)
+	v.add(v.st.Ground("floor", render.Point{X: left, Y: foot.Y}, render.Point{X: v.right, Y: foot.Y})...)
+	y := v.pt(0, v.top).Y
+	if v.ceiling == "" {
+		v.add(v.st.BreakLine("ceiling", render.Point{X: foot.X - v.st.Tick*2.5, Y: y}, render.Point{X: foot.X + v.st.Tick, Y: y}))
 		return
 	}
-	v.person("sitter."+deckNames[i], sitAt, p.seat, p.tall, 1)
-	v.headroom(p)
+	v.stroke(v.ceiling, render.Line(render.Point{X: left, Y: y}, render.Point{X: v.right, Y: y}), v.st.Cut)
 }
 
-// headroom brackets the free height over a mattress and writes what is to spare over the head.
-func (v *stick) headroom(p *sitting) {
-	x := sitAt - 260
-	ink := render.InkFits
-	if p.spare < 0 {
-		ink = render.InkNotFit
+// beds draws both beds and who sits up in them, the lower first.
+func (v *stick) beds(seats [2]stickSeat) {
+	for i := range seats {
+		seats[i].bed(i)
+		seats[i].sitter()
 	}
-	head := p.seat + p.tall
-	v.stroke("headroom", render.Line(v.pt(x, p.seat), v.pt(x, p.lowest)), v.st.Thin)
-	bar := v.st.Cut
-	bar.Ink = ink
-	v.stroke("headroom", render.Line(v.pt(x, head), v.pt(x, p.lowest)), bar)
-	line := v.st.Body.Leading()
-	at := v.pt(sitAt+0.3*p.tall, p.seat+0.66*p.tall)
-	v.add(
-		render.Words("headroom", v.st.Body.Text(at, "headroom "+v.o.Length(p.lowest-p.seat), render.InkSoft, render.Left)),
-		render.Words("headroom", v.st.Measure.Text(at.Plus(render.Point{Y: line}), fit.SpareWords(p.spare, yardstick.MM, v.o.Unit), ink, render.Left)))
+	for i := range seats {
+		seats[i].over()
+		seats[i].name(i)
+	}
+	for i := range seats { // what is missing for both is said once
+		if !v.sit[i].known && (i == 1 || v.sit[1].known || v.sit[0].wants != v.sit[1].wants) {
+			seats[i].missing()
+		}
+	}
+}
+
+// sentence says in words what takes the place of a drawing.
+func (c *canvas) sentence(words string) {
+	wide := c.o.W - 3*edge
+	if c.o.W <= 0 {
+		wide = c.st.Body.Wide(words)
+	}
+	c.add(c.st.Body.Paragraph("", c.pt(0, 0), words, wide, render.InkSoft)...)
 }

@@ -37,6 +37,7 @@ type facing struct {
 	guessed bool      // the height of the ceiling is not known
 	beside  bool      // the bed stands before this wall
 	front   float64   // how far out the view is cut
+	bodies  []seen    // of the bed, the farthest first
 }
 
 // usualCeiling is how high a wall is drawn whose ceiling nobody measured, mm.
@@ -57,6 +58,9 @@ func newFacing(s *fit.Scene, w *fit.Wall) *facing {
 	across := s.At != nil && math.Abs(s.At.Dir.Dot(w.Dir)) < 0.5
 	if f.beside = w == s.At || across && near < beforeWall; f.beside {
 		f.front = far
+	}
+	if f.beside && s.Stands {
+		f.bodies = f.seenBodies()
 	}
 	f.edge = f.profile(1)
 	if f.guessed = f.edge == nil; f.guessed {
@@ -105,9 +109,14 @@ func (f *facing) paint(answers []fit.Answer) {
 	f.place()
 }
 
-// label asks for a label on the wall.
+// label asks for a label on the wall; a leader would point at where the thing stands.
 func (f *facing) label(ref string, x, z float64, near render.Paper, lines ...line) {
-	f.notes = append(f.notes, label{ref: ref, lines: lines, home: f.pt(x, z), near: near, dot: f.pt(x, z), inside: true})
+	home := f.pt(x, z)
+	dot, ok := f.spots[ref]
+	if !ok {
+		dot = home
+	}
+	f.notes = append(f.notes, label{ref: ref, lines: lines, home: home, near: near, dot: dot, inside: true})
 }
 
 // notIn asks for a name with the dashed ring.

@@ -25,16 +25,13 @@ func (f *facing) bed() {
 	if !f.beside {
 		return
 	}
-	list := f.seenBodies()
-	for i := range list {
-		if !hiddenBy(list[i], list[i+1:]) {
-			f.bodyInFront(&list[i])
-		}
+	for i := range f.bodies {
+		f.bodyInFront(&f.bodies[i])
 	}
 	f.sleepers()
 }
 
-// seenBodies returns all bodies in the order in which they are painted.
+// seenBodies returns the bodies that are seen, in the order in which they are painted.
 func (f *facing) seenBodies() []seen {
 	bodies := append(bodiesOf(f.s), f.pillows()...)
 	list := make([]seen, 0, len(bodies))
@@ -42,7 +39,13 @@ func (f *facing) seenBodies() []seen {
 		list = append(list, f.see(b))
 	}
 	slices.SortStableFunc(list, func(a, b seen) int { return cmp.Compare(a.near, b.near) })
-	return list
+	out := list[:0]
+	for i := range list {
+		if !hiddenBy(&list[i], list[i+1:]) {
+			out = append(out, list[i])
+		}
+	}
+	return out
 }
 
 func (f *facing) see(b body) seen {
@@ -64,11 +67,15 @@ func (f *facing) see(b body) seen {
 const squareShare = 0.995
 
 // hiddenBy tells whether one of the bodies nearer to the viewer covers another wholly.
-func hiddenBy(b seen, nearer []seen) bool {
-	return slices.ContainsFunc(nearer, func(o seen) bool {
-		return o.square && o.role != rolePillow && o.near >= b.far-coverAir &&
-			b.lo.X >= o.lo.X-coverAir && b.hi.X <= o.hi.X+coverAir && b.lo.Y >= o.lo.Y-coverAir && b.hi.Y <= o.hi.Y+coverAir
-	})
+func hiddenBy(b *seen, nearer []seen) bool {
+	for i := range nearer {
+		o := &nearer[i]
+		if o.square && o.role != rolePillow && o.near >= b.far-coverAir &&
+			b.lo.X >= o.lo.X-coverAir && b.hi.X <= o.hi.X+coverAir && b.lo.Y >= o.lo.Y-coverAir && b.hi.Y <= o.hi.Y+coverAir {
+			return true
+		}
+	}
+	return false
 }
 
 func (f *facing) bodyInFront(v *seen) {

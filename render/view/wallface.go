@@ -13,12 +13,13 @@ import (
 const (
 	profileSteps = 16
 	profileFine  = 0.5
+	profileIn    = 0.05 // how far from the corners of the room it is looked at
 )
 
 // profile returns the height of the ceiling along the wall, a distance out from it; nil where it is not known all along.
 func (f *facing) profile(out float64) []geom.V2 {
 	at := func(x float64) (geom.V2, int, bool) {
-		z, which, ok := f.ceiling.at(f.w.Point(min(max(x, 1), f.w.Len-1), max(out, 1)))
+		z, which, ok := f.ceiling.at(f.w.Point(min(max(x, profileIn), f.w.Len-profileIn), max(out, profileIn)))
 		return geom.V2{X: x, Y: z}, which, ok
 	}
 	a, which, ok := at(0)

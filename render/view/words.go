@@ -1,6 +1,7 @@
 package view
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -37,7 +38,11 @@ func joined(sep string, parts ...string) string {
 
 // kept holds a measure together when words are wrapped: feet with their inches, a number with its unit.
 func kept(words string) string {
-	return measureSpaces.Replace(words)
+	words = feetInches.ReplaceAllString(words, "$1\u00a0$2")
+	return numberUnit.ReplaceAllString(words, "$1\u00a0$2")
 }
 
-var measureSpaces = strings.NewReplacer("' ", "'\u00a0", " mm", "\u00a0mm", " in ", "\u00a0in ", " to spare", "\u00a0to\u00a0spare", " short", "\u00a0short")
+var (
+	feetInches = regexp.MustCompile(`([0-9]') ([0-9])`)
+	numberUnit = regexp.MustCompile(`([0-9]"?) (mm|in|ft2|to spare|short)\b`)
+)
