@@ -87,9 +87,9 @@ func (r report) rule(a fit.Answer, l fit.Line) {
 func tell(l fit.Line, unit length.Unit) string {
 	switch {
 	case l.Ask != "":
-		return l.Ask
+		return fit.Spoken(l.Ask)
 	case l.Verdict == fit.NotApplicable:
-		return "does not apply: " + l.Reason
+		return "does not apply: " + fit.Spoken(l.Reason)
 	case l.HasSpare:
 		return fit.SpareWords(l.Spare, l.Row.Unit, unit)
 	}

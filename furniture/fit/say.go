@@ -26,11 +26,11 @@ func (a Answer) Say(unit length.Unit) string {
 func (a Answer) Tell(unit length.Unit) string {
 	switch {
 	case a.Ask != "":
-		return a.Ask
+		return Spoken(a.Ask)
 	case a.HasSpare && a.Verdict != NotApplicable && a.Verdict != None:
 		return a.spareWords(unit)
 	}
-	return a.Reason
+	return Spoken(a.Reason)
 }
 
 func (a Answer) spareWords(unit length.Unit) string {
@@ -39,7 +39,7 @@ func (a Answer) spareWords(unit length.Unit) string {
 		text += ", ±" + Amount(a.PlusMinus, a.Unit, unit, length.AwayFromZero)
 	}
 	if a.Verdict == TooClose && a.Reason != "" {
-		text += "; " + a.Reason
+		text += "; " + Spoken(a.Reason)
 	}
 	return text
 }

@@ -92,7 +92,7 @@ func (b *binder) lineWords(l fit.Line) string {
 	}
 	switch {
 	case l.Verdict == fit.NotApplicable:
-		return words + " (does not apply: " + l.Reason + ")"
+		return words + " (does not apply: " + fit.Spoken(l.Reason) + ")"
 	case l.Ask != "":
 		return words
 	case l.HasSpare && l.Verdict != fit.None:

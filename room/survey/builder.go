@@ -3,6 +3,7 @@ package survey
 import (
 	"math"
 	"reflect"
+	"slices"
 
 	"bunkwright/room"
 )
@@ -17,6 +18,7 @@ type builder struct {
 	corners   []Position
 	plan      []vec2 // approximate corners
 	roundOff  bool   // the outline could not be drawn even roughly
+	unsettled bool   // the readings of the walls are known not to come to rest
 }
 
 type vec2 struct{ x, y float64 }
@@ -108,16 +110,25 @@ func (b *builder) solve() error {
 	for _, i := range solution.Undetermined {
 		b.forget(Ref(i + 1))
 	}
+	if b.roundOff {
+		b.forgetCorners()
+	}
 	return nil
+}
+
+func (b *builder) forgetCorners() {
+	for _, r := range slices.Concat(b.s.Layout.X, b.s.Layout.Y) {
+		if r != 0 {
+			b.forget(r)
+		}
+	}
 }
 
 // forget makes a quantity unknown after all.
 func (b *builder) forget(r Ref) {
 	key := b.s.Key(r)
-	for _, c := range append(append([]Ref(nil), b.s.Layout.X...), b.s.Layout.Y...) {
-		if c == r {
-			b.s.Outline = false
-		}
+	if slices.Contains(b.s.Layout.X, r) || slices.Contains(b.s.Layout.Y, r) {
+		b.s.Outline = false
 	}
 	b.s.X[r-1] = math.NaN()
 	delete(b.s.refs, key)

@@ -95,6 +95,11 @@ func (b *builder) rest(key string, m room.Measure, wall int, taken []Term) {
 	for k, t := range taken {
 		minus[k] = Term{t.Unknown, -t.D}
 	}
+	if length := b.s.refs["wall."+b.s.wallKeys()[wall]+".length"]; length != 0 { // the corners are not worked out
+		minus = append(minus, Term{int(length - 1), 1})
+		b.read(key, m, func(v, u float64) Equation { return LinearEquation(key, minus, 0, v, u) })
+		return
+	}
 	n := len(b.corners)
 	b.read(key, m, func(v, u float64) Equation {
 		return plusTerms(DistanceEquation(key, b.corners[wall], b.corners[(wall+1)%n], v, u), minus)

@@ -12,13 +12,16 @@ import (
 func (b *builder) gaps() {
 	for _, k := range b.s.wallKeys() {
 		if w, _ := b.s.Room.Wall(k); len(w.Length) == 0 {
-			b.gap("wall."+k+".length", fmt.Sprintf("wall %s not read: worked out from the others", span(k)))
+			b.gap("wall."+k+".length", fmt.Sprintf("wall %s not read%s", span(k), b.instead("worked out from the others")))
 		}
 	}
 	if b.diagonalsRead() == 0 && len(b.corners) > 3 {
-		b.gap("diagonal."+b.firstDiagonal()+".length", fmt.Sprintf("diagonal %s not read: corners taken as square", span(b.firstDiagonal())))
+		b.gap("diagonal."+b.firstDiagonal()+".length", fmt.Sprintf("diagonal %s not read%s", span(b.firstDiagonal()), b.instead("corners taken as square")))
 	}
-	if !b.s.Outline {
+	switch {
+	case b.unsettled:
+		b.gap("outline", "the shape of the room is not determined: readings of its walls are missing, or one is grossly wrong")
+	case !b.s.Outline:
 		b.gap("outline", "the shape of the room is not determined: read the missing walls, or a diagonal")
 	}
 	if len(b.s.Room.Ceilings) == 0 {
@@ -30,6 +33,14 @@ func (b *builder) gaps() {
 			b.gap(key, "the readings do not tell how "+strings.ReplaceAll(key, ".", " ")+" lies: read its height at one more point")
 		}
 	}
+}
+
+// instead tells what stands in for a reading of the outline, where the outline could be worked out.
+func (b *builder) instead(what string) string {
+	if !b.s.Outline {
+		return ""
+	}
+	return ": " + what
 }
 
 func (b *builder) gap(key, text string) { b.s.Gaps = append(b.s.Gaps, Gap{Key: key, Text: text}) }

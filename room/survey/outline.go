@@ -11,6 +11,7 @@ func (b *builder) outline() {
 	letters := []rune(b.s.Room.Outline)
 	n := len(letters)
 	b.plan, b.roundOff = b.sketch()
+	b.roundOff = b.roundOff || b.unsettled
 	for i, c := range letters {
 		var x, y Ref
 		pos := Position{X: Known(0), Y: Known(0)}
@@ -25,7 +26,11 @@ func (b *builder) outline() {
 		b.s.Layout.X, b.s.Layout.Y = append(b.s.Layout.X, x), append(b.s.Layout.Y, y)
 		b.corners = append(b.corners, pos)
 	}
-	if n < 3 {
+	switch {
+	case n < 3:
+		return
+	case b.roundOff:
+		b.holdSketch()
 		return
 	}
 	for _, w := range b.s.Room.Walls {
@@ -41,6 +46,29 @@ func (b *builder) outline() {
 	}
 	if !b.o.NoSoftAngles {
 		b.softAngles()
+	}
+}
+
+// sketched is how loosely corners are held where they cannot be worked out, mm.
+const sketched = 1000
+
+// holdSketch keeps the corners loosely where the sketch has them, so that the rest can be worked out; they stay unknown. What was read of
+// walls and diagonals stands for itself.
+func (b *builder) holdSketch() {
+	hold := func(r Ref, at float64) {
+		if r != 0 {
+			b.suppose(LinearEquation(b.s.Key(r), []Term{{int(r - 1), 1}}, 0, at, sketched))
+		}
+	}
+	for i := range b.corners {
+		hold(b.s.Layout.X[i], b.plan[i].x)
+		hold(b.s.Layout.Y[i], b.plan[i].y)
+	}
+	for _, w := range b.s.Room.Walls {
+		b.quantity("wall."+w.Key+".length", w.Length, 0)
+	}
+	for _, d := range b.s.Room.Diagonals {
+		b.quantity("diagonal."+d.Key+".length", d.Length, 0)
 	}
 }
 
@@ -114,6 +142,10 @@ func (b *builder) sketch() (pts []vec2, failed bool) {
 	return pts, failed
 }
 
+// A wall that the readings say nothing of is sketched about so long, in mm, only to start from somewhere: no two of them alike, so that
+// no corner comes to lie on another.
+const usualWall, unlike = 3000, 400
+
 // closeUp chooses the lengths that nobody read so that the walk round comes back: the least-squares choice of smallest lengths. It
 // reports whether every length came out positive.
 func closeUp(dirs []vec2, lengths []float64, known []bool) bool {
@@ -139,8 +171,9 @@ func closeUp(dirs []vec2, lengths []float64, known []bool) bool {
 	ok := true
 	for i, d := range dirs {
 		if !known[i] {
-			lengths[i] = lx*d.x + ly*d.y
-			ok = ok && lengths[i] > 1
+			if lengths[i] = lx*d.x + ly*d.y; lengths[i] <= 1 {
+				lengths[i], ok = usualWall+float64(i)*unlike, false
+			}
 		}
 	}
 	return ok

@@ -1,6 +1,7 @@
 package survey
 
 import (
+	"errors"
 	"math"
 	"slices"
 
@@ -68,8 +69,17 @@ func OfRoom(r *room.Room, o Options) (*Survey, error) {
 	if o.U.Reading == nil {
 		o.U = DefaultUncertainties()
 	}
+	s, err := adjust(r, o, false)
+	if errors.Is(err, ErrNotConverged) {
+		return adjust(r, o, true)
+	}
+	return s, err
+}
+
+// adjust works everything out, or everything but the corners, where the readings of the walls do not come to rest.
+func adjust(r *room.Room, o Options, unsettled bool) (*Survey, error) {
 	s := &Survey{Room: r, u: o.U, refs: map[string]Ref{}}
-	b := builder{s: s, o: o, half: map[Ref]bool{}}
+	b := builder{s: s, o: o, half: map[Ref]bool{}, unsettled: unsettled}
 	b.outline()
 	b.walls()
 	b.fixtures()

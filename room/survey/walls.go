@@ -86,13 +86,19 @@ func (b *builder) offLengths(i int, w room.Wall) {
 	b.offLength(i, "wall."+w.Key+".high", w.HighLength, high)
 }
 
+// inLine is the sine of the angle up to which two walls run on in one line.
+const inLine = 0.02
+
 func (b *builder) offLength(i int, key string, m room.Measure, z float64) {
-	if len(m) == 0 {
+	if len(m) == 0 || b.roundOff {
 		return
 	}
 	n := len(b.corners)
 	prev, next := (i+n-1)%n, (i+1)%n
 	d, before, after := b.dir(i), b.dir(prev), b.dir(next)
+	if math.Abs(d.dot(before.left())) < inLine || math.Abs(d.dot(after.left())) < inLine {
+		return // where a neighbour runs on in line, nothing ends the wall low down
+	}
 	var terms []Term
 	add := func(wall int, factor float64) { terms = append(terms, b.offset(wall, z, factor)...) }
 	add(next, 1/d.dot(after.left()))
