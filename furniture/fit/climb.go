@@ -44,7 +44,7 @@ func (s *Scene) climbSteps() Finding {
 		Reading{At: "top", Rows: freeRows, Skip: "the climbing end is fixed to the bed"},
 		Reading{At: "load", Rows: loadRows, Skip: loadWords(s.Bed.Sizes.Climb)})
 	f.Readings = append(f.Readings, s.confirmations("climb-steps")...)
-	if d := s.secondPlane(c); !math.IsInf(d, 1) {
+	if d := s.plan().secondPlane; !math.IsInf(d, 1) {
 		f.Figures = append(f.Figures, Figure{"second_plane", d, "mm"})
 	}
 	return s.traced(f)
@@ -99,11 +99,15 @@ func loadWords(c *bunk.Climb) string {
 
 // secondPlane returns how far behind the members of the climbing end the next part of the bed lies, where a foot or a head that goes
 // between them would meet it; infinite where it is open. It is looked for half way between footholds, in the middle of the end.
-func (s *Scene) secondPlane(c *bunk.ClimbAt) float64 {
-	lo, hi := s.boundsOf(c.Parts)
+func secondPlane(bed *bunk.Bed) float64 {
+	c := bed.Climb
+	if c == nil {
+		return math.Inf(1)
+	}
+	lo, hi := boundsOf(bed, c.Parts)
 	y, near := (lo.Y+hi.Y)/2, math.Inf(1)
-	for i := range s.Bed.Parts {
-		p := &s.Bed.Parts[i]
+	for i := range bed.Parts {
+		p := &bed.Parts[i]
 		if p.Frame != furniture.OnBed || math.Abs(y-p.Box.C.Y) > p.Box.Reach(geom.V3{Y: 1}) {
 			continue
 		}
@@ -130,10 +134,10 @@ func betweenFootholds(c *bunk.ClimbAt, lo, hi float64) bool {
 }
 
 // boundsOf returns the box, square to the bed, over some of its parts.
-func (s *Scene) boundsOf(ids []string) (lo, hi geom.V3) {
+func boundsOf(bed *bunk.Bed, ids []string) (lo, hi geom.V3) {
 	lo, hi = geom.V3{X: math.Inf(1), Y: math.Inf(1)}, geom.V3{X: math.Inf(-1), Y: math.Inf(-1)}
-	for i := range s.Bed.Parts {
-		if p := &s.Bed.Parts[i]; slices.Contains(ids, p.ID) {
+	for i := range bed.Parts {
+		if p := &bed.Parts[i]; slices.Contains(ids, p.ID) {
 			a, b := p.Box.Bounds()
 			lo.X, lo.Y = min(lo.X, a.X), min(lo.Y, a.Y)
 			hi.X, hi.Y = max(hi.X, b.X), max(hi.Y, b.Y)

@@ -20,10 +20,11 @@ type stander struct {
 
 // bedPlan is what does not change while the bed stands somewhere else.
 type bedPlan struct {
-	of        *bunk.Bed
-	standers  []stander    // in the bed's own axes: the bed itself first, then what stands out from it, drawers shut
-	topBoards [][2]geom.V3 // by guardrail: the corners of its top board
-	out       []bool       // by part: it reaches out of the bed's outline
+	of          *bunk.Bed
+	standers    []stander    // in the bed's own axes: the bed itself first, then what stands out from it, drawers shut
+	topBoards   [][2]geom.V3 // by guardrail: the corners of its top board
+	out         []bool       // by part: it reaches out of the bed's outline
+	secondPlane float64      // how far behind the climbing end the next part lies
 }
 
 // plan works the bed's own plan out once.
@@ -31,7 +32,7 @@ func (s *Scene) plan() *bedPlan {
 	if s.bedPlan.of == s.Bed {
 		return &s.bedPlan
 	}
-	p := bedPlan{of: s.Bed, out: make([]bool, len(s.Bed.Parts))}
+	p := bedPlan{of: s.Bed, out: make([]bool, len(s.Bed.Parts)), secondPlane: secondPlane(s.Bed)}
 	p.standers = append(p.standers, stander{"bed", s.Bed.Foot, 0})
 	lo, hi := s.Bed.Foot.Bounds()
 	var names []string

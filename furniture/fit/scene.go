@@ -132,6 +132,16 @@ func (s *Scene) row(id string) (*yardstick.Row, yardstick.Force, yardstick.Place
 	return f.row, f.force, f.place
 }
 
+// speaks tells whether any of some rows means something at the job's places.
+func (s *Scene) speaks(rows []string) bool {
+	for _, id := range rows {
+		if _, force, _ := s.row(id); force != yardstick.NoForce {
+			return true
+		}
+	}
+	return false
+}
+
 // moved returns the scene with one quantity moved by d. It is the same scene, changed in place: restore puts it back.
 func (s *Scene) moved(quantity int, d float64) *Scene {
 	if !s.moving {

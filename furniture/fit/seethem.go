@@ -77,10 +77,13 @@ func (s *Scene) pillow() []geom.V3 {
 // seen returns the share of the points that a straight line reaches from the eye.
 func (s *Scene) seen(eye geom.V3, points []geom.V3) float64 {
 	blockers := s.between(eye, points)
-	n := 0
+	n, last := 0, 0 // what stood in the way of one look is likely to stand in the way of the next
 	for _, p := range points {
-		if !s.blocked(eye, p, blockers) {
+		at := s.blocked(eye, p, blockers, last)
+		if at == clearLook {
 			n++
+		} else if at >= 0 {
+			last = at
 		}
 	}
 	return float64(n) / float64(len(points))
@@ -142,24 +145,39 @@ func (b *blocker) misses(eye, inverse geom.V3) bool {
 	return false
 }
 
-func (s *Scene) blocked(eye, p geom.V3, blockers []blocker) bool {
+// What a look meets beside a box.
+const (
+	aWall     = -1
+	clearLook = -2
+)
+
+// blocked returns which box stands in the way of a look from eye to p, aWall or clearLook. It looks at one of the boxes first.
+func (s *Scene) blocked(eye, p geom.V3, blockers []blocker, first int) int {
 	d := p.Sub(eye)
 	inverse := geom.V3{X: 1 / d.X, Y: 1 / d.Y, Z: 1 / d.Z}
+	if first < len(blockers) && blockers[first].meets(eye, d, inverse) {
+		return first
+	}
 	for i := range blockers {
-		b := &blockers[i]
-		if b.misses(eye, inverse) {
-			continue
-		}
-		if t0, t1, ok := b.box.Ray(eye, d); ok && t0 < 1-1e-9 && t1 > 1e-9 {
-			return true
+		if blockers[i].meets(eye, d, inverse) {
+			return i
 		}
 	}
 	for i := range s.Walls {
 		if w := &s.Walls[i]; geom.SegmentsCross(eye.XY(), p.XY(), w.A, w.B) {
-			return true
+			return aWall
 		}
 	}
-	return false
+	return clearLook
+}
+
+// meets tells whether a look from eye along d, as far as d reaches, meets the box; inverse is that of d.
+func (b *blocker) meets(eye, d, inverse geom.V3) bool {
+	if b.misses(eye, inverse) {
+		return false
+	}
+	t0, t1, ok := b.box.Ray(eye, d)
+	return ok && t0 < 1-1e-9 && t1 > 1e-9
 }
 
 // pieceBox returns furniture that stays as a box.

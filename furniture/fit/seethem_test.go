@@ -26,7 +26,7 @@ func TestLookingThroughBoards(t *testing.T) {
 		for k := range lines {
 			_, part := math.Modf(float64(k) * math.Phi) // spread evenly, in no step with the boards
 			x := (face + gap) * (20 + part)
-			if !s.blocked(geom.V3{X: x - 100*slope, Y: -100}, geom.V3{X: x + 100*slope, Y: 100}, boards) {
+			if s.blocked(geom.V3{X: x - 100*slope, Y: -100}, geom.V3{X: x + 100*slope, Y: 100}, boards, 0) == clearLook {
 				n++
 			}
 		}

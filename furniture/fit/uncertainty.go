@@ -3,7 +3,6 @@ package fit
 import (
 	"math"
 
-	"bunkwright/furniture/yardstick"
 	"bunkwright/room/survey"
 )
 
@@ -130,10 +129,8 @@ func (s *Scene) matters(f Finding) bool {
 		if r.Ask != "" || r.Skip != "" {
 			continue
 		}
-		for _, id := range r.Rows {
-			if _, force, _ := s.row(id); force != yardstick.NoForce {
-				return true
-			}
+		if s.speaks(r.Rows) {
+			return true
 		}
 	}
 	return false

@@ -46,6 +46,12 @@ func (s *Scene) wallGaps() Finding {
 	if !s.Stands {
 		return Finding{Readings: []Reading{ask("wall", s.Wants, wallGapRows...)}}
 	}
+	if len(s.Bed.Guards) == 0 {
+		return absent("there is no top barrier")
+	}
+	if !s.speaks(wallGapRows) {
+		return Finding{}
+	}
 	var f Finding
 	for _, e := range s.outerEdges() {
 		f.Readings = append(f.Readings, s.gapsOf(e)...)
@@ -53,9 +59,6 @@ func (s *Scene) wallGaps() Finding {
 	f.Readings = append(f.Readings, s.unplacedThings()...)
 	if r, ok := s.mattressToRail(); ok {
 		f.Readings = append(f.Readings, r)
-	}
-	if len(f.Readings) == 0 {
-		return absent("there is no top barrier")
 	}
 	return s.traced(f)
 }
