@@ -33,7 +33,7 @@ func (j judge) answer(f Finding, us []uncertainty) Answer {
 	if a.Decides >= 0 {
 		j.explain(&a, f, us)
 	}
-	a.Parts = j.parts(a)
+	a.Parts = a.about()
 	return a
 }
 
@@ -44,9 +44,8 @@ func (j judge) lines(i int, r *Reading, u float64) {
 		if force == yardstick.NoForce {
 			continue
 		}
-		l := Line{Row: r.held(row), Place: place, Force: force, At: r.At, Parts: r.Parts, reading: i}
-		j.decide(&l, r, u)
-		j.s.lines = append(j.s.lines, l)
+		j.s.lines = append(j.s.lines, Line{Row: r.held(row), Place: place, Force: force, At: r.At, Parts: r.Parts, reading: i})
+		j.decide(&j.s.lines[len(j.s.lines)-1], r, u)
 	}
 }
 
@@ -118,17 +117,18 @@ func (j judge) decideNumber(l *Line, r *Reading, u float64) {
 // settle chooses the line that decides: the worst of the limits and needs, among equals the least spare over its uncertainty.
 func (j judge) settle(a *Answer) {
 	best := -1
-	for i, l := range a.Lines {
+	for i := range a.Lines {
+		l := &a.Lines[i]
 		if !l.Force.Judged() || l.Verdict == NotApplicable {
 			continue
 		}
-		if best < 0 || j.before(l, a.Lines[best]) {
+		if best < 0 || l.before(&a.Lines[best]) {
 			best = i
 		}
 	}
 	switch {
 	case best >= 0:
-		l := a.Lines[best]
+		l := &a.Lines[best]
 		a.Decides, a.Verdict, a.Force = best, l.Verdict, l.Force
 		a.Has, a.Value, a.Unit = l.Has, l.Value, l.Row.Unit
 		a.Spare, a.HasSpare, a.U, a.PlusMinus = l.Spare, l.HasSpare, l.U, j.k*l.U
@@ -152,15 +152,15 @@ func strongest(lines []Line) yardstick.Force {
 	return f
 }
 
-func (j judge) before(l, m Line) bool {
+func (l *Line) before(m *Line) bool {
 	if l.Verdict != m.Verdict {
 		return l.Verdict.Worse(m.Verdict)
 	}
-	return tightness(l) < tightness(m)
+	return l.tightness() < m.tightness()
 }
 
 // tightness is spare over uncertainty; an answer by yes or no counts as spare 0 or -1.
-func tightness(l Line) float64 {
+func (l *Line) tightness() float64 {
 	switch {
 	case l.HasSpare:
 		return l.Spare / (l.U + slack(l.Row.Unit))
@@ -186,14 +186,14 @@ func (j judge) explain(a *Answer, f Finding, us []uncertainty) {
 	}
 }
 
-// parts collects what the answer is about: the parts of the line that decides, or of all lines.
-func (j judge) parts(a Answer) []string {
+// about collects what the answer is about: the parts of the line that decides, or of all lines.
+func (a *Answer) about() []string {
 	if a.Decides >= 0 {
 		return a.Lines[a.Decides].Parts
 	}
 	var out []string
-	for _, l := range a.Lines {
-		for _, p := range l.Parts {
+	for i := range a.Lines {
+		for _, p := range a.Lines[i].Parts {
 			if !slices.Contains(out, p) {
 				out = append(out, p)
 			}
