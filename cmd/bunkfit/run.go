@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
+	"strings"
 )
 
 // Exit codes of every subcommand.
@@ -106,18 +108,28 @@ func (s *session) flags(c command) *flag.FlagSet {
 func parse(f *flag.FlagSet, args []string) ([]string, error) {
 	var words []string
 	for len(args) > 0 {
-		if err := f.Parse(args); err != nil {
+		flags, rest := args, []string(nil)
+		if i := slices.IndexFunc(args, dashedWord); i >= 0 {
+			flags, rest = args[:i], args[i:]
+		}
+		if err := f.Parse(flags); err != nil {
 			if errors.Is(err, flag.ErrHelp) {
 				return nil, err
 			}
 			return nil, errUsage
 		}
-		args = f.Args()
+		args = slices.Concat(f.Args(), rest)
 		if len(args) > 0 {
 			words, args = append(words, args[0]), args[1:]
 		}
 	}
 	return words, nil
+}
+
+// dashedWord tells whether an argument is a word in spite of its dash: no flag starts with a figure, a negative length does.
+func dashedWord(arg string) bool {
+	after, dashed := strings.CutPrefix(arg, "-")
+	return dashed && strings.IndexAny(after, "0123456789. ") == 0
 }
 
 // terminal tells whether a person reads the output as it comes; colour is only for them.
