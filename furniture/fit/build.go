@@ -38,7 +38,7 @@ func (s *Scene) thickestAt(p yardstick.Place, over map[string]float64) float64 {
 	thick := math.Inf(1)
 	for id, rail := range over {
 		row, _, _ := s.row(id)
-		if why, _ := s.outOfScope(row, &Reading{}); why == "" && yardstick.ForceOf(p, *row) == yardstick.Limit {
+		if (judge{s: s}).scope(row, &Reading{}).why == "" && yardstick.ForceOf(p, *row) == yardstick.Limit {
 			thick = min(thick, MaxMattress(rail, row.Need[0]))
 		}
 	}

@@ -1,10 +1,6 @@
 package fit
 
-import (
-	"math"
-
-	"bunkwright/room/geom"
-)
+import "bunkwright/room/geom"
 
 var climbSpace = Question{
 	ID:       "climb-space",
@@ -43,9 +39,9 @@ func (s *Scene) climbSpace() Finding {
 	}
 	all, want := s.onFloor()
 	b := s.climbStrip()
-	depth, what := b.free(s.across(b))
+	depth, what := s.free(b, s.across(b))
 	for _, x := range all[len(s.Walls):] {
-		if x.what == "bed" || math.IsInf(depth, 1) {
+		if x.what == "bed" {
 			continue
 		}
 		if d, ok := b.reach(x.outline); ok && d > touching && d < depth {

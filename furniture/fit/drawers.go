@@ -97,7 +97,7 @@ func (s *Scene) drawersOpen() Finding {
 	least := math.Inf(1)
 	for i := range s.Bed.Drawers {
 		d := &s.Bed.Drawers[i]
-		depth, what := s.drawerStrip(i).free(all)
+		depth, what := s.free(s.drawerStrip(i), all)
 		least = min(least, depth)
 		f.Readings = append(f.Readings, Reading{
 			At: d.ID, Rows: openRows, Have: depth - d.Travel, Parts: append([]string{d.ID, what}, d.Parts...), Edge: "up to " + what,
