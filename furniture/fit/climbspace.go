@@ -32,7 +32,7 @@ func HangFall(grip float64) float64 { return grip - 1000 }
 
 func (s *Scene) climbSpace() Finding {
 	switch {
-	case s.Bed != nil && s.Bed.Climb == nil:
+	case s.Bed == nil && s.Job.Bed.Climb == nil || s.Bed != nil && s.Bed.Climb == nil:
 		return absent("there is no climbing end")
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("floor", s.Wants, climbSpaceRows...)}}

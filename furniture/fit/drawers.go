@@ -87,7 +87,7 @@ func (s *Scene) floorRise() (rise float64, want string) {
 
 func (s *Scene) drawersOpen() Finding {
 	switch {
-	case s.Bed != nil && len(s.Bed.Drawers) == 0:
+	case s.Bed == nil && s.Job.Bed.Drawers == nil || s.Bed != nil && len(s.Bed.Drawers) == 0:
 		return absent("there are no drawers")
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("drawers", s.Wants, openRows...)}}

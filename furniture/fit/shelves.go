@@ -32,9 +32,9 @@ func ShelfReach(grip, board, mattressTop float64) float64 { return grip - (board
 func (s *Scene) shelfHeights() Finding {
 	rows := []string{shelfReach, shelfOver}
 	switch {
-	case s.Bed == nil:
+	case s.Bed == nil && len(s.Job.Bed.Shelves) > 0:
 		return Finding{Readings: []Reading{ask("shelf", noBed, rows...)}}
-	case len(s.Bed.Sizes.Shelves) == 0:
+	case s.Bed == nil || len(s.Bed.Sizes.Shelves) == 0:
 		return absent("there is no wall shelf")
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("shelf", s.Wants, rows...)}}
@@ -93,7 +93,7 @@ func (s *Scene) footOnShelf(board *Solid, f *Finding) {
 	if math.IsInf(low, 1) {
 		return
 	}
-	f.Figures = append(f.Figures, Figure{"rail_over_" + board.Part.ID, low - board.Hi.Z, "mm"})
+	f.Figures = append(f.Figures, Figure{railOver + board.Part.ID, low - board.Hi.Z, "mm"})
 	if low > board.Hi.Z && board.Hi.Z > s.mattressTop(upperBed) {
 		f.Notes = append(f.Notes, board.Part.ID+" is a foothold below the top of the rail: keep the bed's rail between it and the sleeper, or hang it higher")
 	}

@@ -102,9 +102,9 @@ func (s *Scene) studsHit() Finding {
 // withoutCleats is the finding where there is nothing to fix to a wall, or no bed.
 func (s *Scene) withoutCleats(rows []string) (f Finding, done bool) {
 	switch {
-	case s.Bed == nil:
+	case s.Bed == nil && len(s.Job.Bed.Shelves) > 0:
 		return Finding{Readings: []Reading{ask("cleat", noBed, rows...)}}, true
-	case len(s.Bed.Cleats) == 0:
+	case s.Bed == nil || len(s.Bed.Cleats) == 0:
 		return absent("there is no wall shelf"), true
 	}
 	return f, false
