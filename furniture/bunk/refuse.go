@@ -162,7 +162,7 @@ func checkBasic(s *Sizes) SizesError {
 	c.board("bed.ledge", s.Ledge)
 	c.board("bed.slat", s.Slat)
 	c.fastener("bed.fastener", s.Fastener)
-	c.within("bed.bolt_stand_out", s.BoltStandOff, 0, thickest)
+	c.within("bed.bolt_stand_out", s.BoltStandOff.Value, 0, thickest)
 	c.within("bed.tolerance", s.Tolerance, 0, thickest)
 	if s.Gaps != ByEye && s.Gaps != BySpacer {
 		c.refuse("bed.gaps", fmt.Sprintf("%q is no way to set a gap: want %q or %q", string(s.Gaps), string(ByEye), string(BySpacer)))
