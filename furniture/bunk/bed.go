@@ -29,7 +29,8 @@ type Bed struct {
 	Posts    []PostAt
 }
 
-// Inside is the room that the frame leaves for a mattress.
+// Inside is the room that the frame leaves for a mattress: between the end members, and between the side rails, which lie further apart
+// where they are thinner than the posts or the guardrail.
 type Inside struct{ Long, Wide float64 }
 
 // DeckAt is one bed's heights and its mattress.

@@ -10,7 +10,7 @@ func (b *builder) features() {
 	d := b.d
 	b.bed.Long, b.bed.Wide = d.long.MM(), d.wide.MM()
 	b.bed.Foot = geom.Rect(0, -b.bed.Wide, b.bed.Long, 0)
-	b.bed.Inside = Inside{Long: d.li.MM(), Wide: d.wi.MM()}
+	b.bed.Inside = Inside{Long: d.li.MM(), Wide: (d.wi + 2*(d.plane-d.r)).MM()}
 	b.bed.Lower, b.bed.Upper = b.deckAt(lower), b.deckAt(upper)
 	for i := range d.runs {
 		b.guardAt(side(i))
