@@ -76,7 +76,7 @@ func (s *Scene) byName(r *Reading, b bed, named namedMattress, axis string) {
 	r.Uses = append(r.Uses, Use{"usual size of a " + named.Name, size.Max, "mm", "table"})
 	row, _, _ := s.row(mattressGapRows[0])
 	have, same := sameVerdict(*row, MattressGap(frame, size.Max), MattressGap(frame, size.Min))
-	r.Have, r.Edge = have, "whatever a "+named.Name+" measures"
+	r.Have, r.Edge = have, "by the usual size of a "+named.Name+": measure the real one"
 	if !same {
 		r.Ask = fmt.Sprintf("how %s is the %s mattress? a %s may be %s to %s: measure it", axis, b.word(), named.Name,
 			s.words(size.Min, length.Nearest), s.words(size.Max, length.Nearest))
