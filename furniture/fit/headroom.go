@@ -85,21 +85,28 @@ func (s *Scene) sitUp(b bed) Finding {
 	f.finish = func(a *Answer) {
 		a.Band = posture(a)
 		if !math.IsInf(free, 1) {
-			a.Figures = append(outgrown(free, youngestGrower(who)), Figure{"headroom", free, "mm"})
+			if sex, any := growthSex(who); any {
+				a.Figures = outgrown(free, sex)
+			}
+			a.Figures = append(a.Figures, Figure{"headroom", free, "mm"})
 		}
 	}
 	return f
 }
 
-// youngestGrower is the sex that the growth figures are for: that of all sitters, unknown where they differ.
-func youngestGrower(who []sitter) people.Sex {
-	sex := who[0].sex
+// growthSex is the sex that the growth figures are for: that of all children who sit there, unknown where they differ. any is false
+// where only grown-ups do: they outgrow nothing.
+func growthSex(who []sitter) (sex people.Sex, any bool) {
 	for _, q := range who {
-		if q.sex != sex {
-			return people.Unknown
+		switch {
+		case q.grown:
+		case !any:
+			sex, any = q.sex, true
+		case q.sex != sex:
+			return people.Unknown, true
 		}
 	}
-	return sex
+	return sex, any
 }
 
 // posture calls how the sitter who decides sits: freely only where 50 mm of air are beyond doubt.
