@@ -1,6 +1,8 @@
 package bunk
 
 import (
+	"math"
+
 	"bunkwright/room/geom"
 	"bunkwright/room/length"
 )
@@ -29,10 +31,14 @@ func (b *builder) deckAt(deck int) DeckAt {
 	k, s, d := b.d.level(deck), b.s.deck(deck), b.d
 	n := len(b.ref.slats[deck])
 	x, y := centred(d.between(), s.MattressLong), centred(d.across(), s.MattressWide)
+	top := math.NaN()
+	if s.MattressThick > 0 {
+		top = (k.deck + s.MattressThick).MM()
+	}
 	return DeckAt{
 		Top: k.deck.MM(), Underside: k.under.MM(), Frame: k.low.MM(),
 		Mattress:    geom.NewBox(corner(x.lo, y.lo, k.deck), corner(x.hi, y.hi, k.deck+s.MattressThick)),
-		MattressTop: (k.deck + s.MattressThick).MM(),
+		MattressTop: top,
 		SlatGap:     (d.li - nm(n)*b.s.Slat.Wide).MM() / float64(n+1), SlatCount: n, SlatWide: b.s.Slat.Wide.MM(),
 		HeadAtRight: s.Head == Right,
 	}

@@ -91,6 +91,9 @@ const (
 	mostPlay     = 200 * length.Millimetre
 )
 
+// ThickestMattress is more than any mattress is thick with its topper. Common practice, no source.
+const ThickestMattress = 600 * length.Millimetre
+
 // within refuses what is out of all proportion. It offers no nearest size: what can be built is for the checks that follow to say.
 func (c *checks) within(key string, have, least, most nm) {
 	switch {
@@ -184,7 +187,7 @@ func (c *checks) deck(name string, k *Deck) {
 	c.within(name+".height", k.Height, 1, highest)
 	c.bounded(name+".mattress_long", k.MattressLong, 600*length.Millimetre, mostMattress)
 	c.bounded(name+".mattress_wide", k.MattressWide, 400*length.Millimetre, mostMattress)
-	c.bounded(name+".mattress_thick", k.MattressThick, 0, 600*length.Millimetre)
+	c.bounded(name+".mattress_thick", k.MattressThick, 0, ThickestMattress)
 	c.count(name+".slats", k.Slats, 0, 200)
 	if k.Slats == 0 {
 		c.within(name+".slat_gap", k.SlatGap, 1, mostMattress)

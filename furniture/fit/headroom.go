@@ -134,7 +134,8 @@ func (t seat) reading(q sitter, b bed, s *Scene, rows []string) Reading {
 		r.Ask = t.o.Ask
 	}
 	r.Have = Headroom(t.o.Z, s.mattressTop(b)) - q.seated
-	r.Uses = []Use{{"bed." + b.word() + ".height", s.deck(b).Top, "mm", "chosen"}, {"bed." + b.word() + ".mattress_thick", s.deck(b).MattressTop - s.deck(b).Top, "mm", "chosen"}}
+	r.orThick(s, b)
+	r.Uses = s.thickUses(b)
 	if q.use.Key != "" {
 		r.Uses = append(r.Uses, q.use)
 	}
@@ -146,7 +147,7 @@ func (t seat) reading(q sitter, b bed, s *Scene, rows []string) Reading {
 // (calc-headroom).
 func Headroom(lowest, mattressTop float64) float64 { return lowest - mattressTop }
 
-// mattressTop returns the height of the top of a mattress in the room.
+// mattressTop returns the height of the top of a mattress in the room, NaN where its thickness is not known.
 func (s *Scene) mattressTop(b bed) float64 { return s.Feet + s.deck(b).MattressTop }
 
 // seatStep is how closely the centre line is tried for the best seat, mm.
@@ -238,8 +239,9 @@ func (s *Scene) lieAndTurn() Finding {
 		box := s.Boxes[b]
 		o := s.over(patch(box.Footprint()), s.above(b))
 		r := Reading{At: b.at(), Rows: rows, Have: Headroom(o.Z, s.mattressTop(b)), Ask: o.Ask, Parts: []string{"mattress." + b.word(), o.What}, Edge: "under " + o.What}
+		r.orThick(s, b)
 		f.Readings = append(f.Readings, r)
-		if o.Ask == "" {
+		if r.Ask == "" {
 			f.Readings = append(f.Readings, Reading{At: b.at() + ".berth", Have: r.Have, Rows: []string{"fmcsa-sleeper", "uscg-passenger"}})
 		}
 	}

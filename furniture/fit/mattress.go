@@ -27,9 +27,6 @@ func (s *Scene) mattressFits() Finding {
 	}
 	var f Finding
 	for _, b := range []bed{upperBed, lowerBed} {
-		if s.deck(b).Top <= 0 {
-			continue
-		}
 		f.Readings = append(f.Readings, s.mattressFit(b, "long"), s.mattressFit(b, "wide"))
 	}
 	s.addBuildTolerance(f.Readings)

@@ -113,8 +113,8 @@ func (s *Scene) sillReading(p *pane, b bed, skip, what string) Reading {
 	}
 	r.Have = SillOverMattress(p.whole.Lo.Y, s.mattressTop(b))
 	r.Edge = "the " + b.word() + " mattress lies beside " + p.key
-	r.Uses = []Use{{"bed." + b.word() + ".height", s.deck(b).Top, "mm", "chosen"},
-		{"bed." + b.word() + ".mattress_thick", s.deck(b).MattressTop - s.deck(b).Top, "mm", "chosen"}}
+	r.orThick(s, b)
+	r.Uses = s.thickUses(b)
 	return r
 }
 
@@ -149,6 +149,8 @@ func (s *Scene) answerNear(r *Reading, p *pane, before bool) {
 		hidden := s.shades(p.wall, p.whole, near)
 		if r.Yes = len(hidden) == 0; !r.Yes {
 			r.Edge, r.Parts = hidden[0].name+" stands before "+p.key, append(r.Parts, hidden[0].name)
+		} else {
+			r.Ask = s.thickBefore(p.wall, p.whole, near)
 		}
 		return
 	}

@@ -116,6 +116,9 @@ func (v *section) mattress(i int) {
 	v.outlined(mattressRefs[i], render.RoundBox(r, min(r.H()/4, 1.6)), render.InkWhite, v.st.Seen)
 	v.stroke(mattressRefs[i], waves(r), v.st.Thin)
 	words := "mattress " + v.o.Length(hi.Z-lo.Z)
+	if hi.Z == lo.Z {
+		words = "mattress: how thick?"
+	}
 	if most := v.mostThick(); i == 1 && most > 0 {
 		words += ", at most " + v.least(most)
 	}
