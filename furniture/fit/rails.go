@@ -33,7 +33,7 @@ func (s *Scene) railHeight() Finding {
 	return f
 }
 
-const noBed = "sizes that can be built"
+const noBed = "choose sizes of which a bed can be built"
 
 // overMattress measures a rail over the thickest mattress. Where there is none it stands no higher than the deck.
 func (s *Scene) overMattress(at string, g *guardAt, rows []string) Reading {

@@ -1,7 +1,6 @@
 package fit
 
 import (
-	"fmt"
 	"math"
 
 	"bunkwright/furniture/yardstick"
@@ -16,7 +15,7 @@ func (s *Scene) outOfScope(row *yardstick.Row, r *Reading) (why, want string) {
 		case missing != "":
 			want = missing
 		case scope.Outcome(have) == yardstick.NotApplies:
-			return fmt.Sprintf("%s: not %s %s", scope.Quantity, scope.Relation, scope.Written), ""
+			return s.outsideWords(scope), ""
 		}
 	}
 	return "", want

@@ -62,7 +62,7 @@ func (s *Scene) otherSill(p *pane) []string {
 	if force == yardstick.NoForce || low.Outcome(sill) != yardstick.NotApplies || other.Outcome(sill) != yardstick.Applies {
 		return nil
 	}
-	return []string{p.key + ": in a building under the IBC a sill is low where it is " + string(other.Relation) + " " + other.Written}
+	return []string{p.key + ": in a building under the IBC a sill is low where it is " + Line{Row: other}.Against(s.unit())}
 }
 
 func (s *Scene) fallReadings(p *pane) []Reading {
@@ -93,7 +93,7 @@ func (s *Scene) fallApplies(p *pane) (skip, what string) {
 	case rec.Guard == "yes":
 		return "a guard is fitted to " + p.key, ""
 	case row.Outcome(drop) == yardstick.NotApplies:
-		return row.Quantity + ": not " + string(row.Relation) + " " + row.Written, ""
+		return s.outsideWords(row), ""
 	case p.where != "":
 		return "", p.where
 	case row.Outcome(drop) == yardstick.NotJudged:
