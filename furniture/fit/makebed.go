@@ -28,7 +28,10 @@ func (s *Scene) makeTheBed() Finding {
 	shoulder, reach, err := people.BedMaker() // the sizes that the row "own-bed-maker" names
 	level, ok := people.BunkReach(shoulder, reach, s.mattressTop(upperBed))
 	edge := s.farEdge()
-	if err == nil {
+	switch what := s.askThick(upperBed); {
+	case what != "":
+		f.Notes = []string{"advice: " + what}
+	case err == nil:
 		if !ok {
 			level = 0
 		}

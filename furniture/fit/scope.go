@@ -1,7 +1,6 @@
 package fit
 
 import (
-	"fmt"
 	"math"
 
 	"bunkwright/furniture/yardstick"
@@ -25,7 +24,7 @@ func (j judge) scope(row *yardstick.Row, r *Reading) (out scope) {
 		case doubt != "":
 			out.doubt = doubt
 		case when.Outcome(have.Have) == yardstick.NotApplies:
-			return scope{why: fmt.Sprintf("%s: not %s %s", when.Quantity, when.Relation, when.Written)}
+			return scope{why: j.s.outsideWords(when)}
 		}
 	}
 	return out

@@ -62,7 +62,7 @@ func (s *Scene) otherSill(p *pane) []string {
 	if force == yardstick.NoForce || low.Outcome(sill) != yardstick.NotApplies || other.Outcome(sill) != yardstick.Applies {
 		return nil
 	}
-	return []string{p.key + ": in a building under the IBC a sill is low where it is " + string(other.Relation) + " " + other.Written}
+	return []string{p.key + ": in a building under the IBC a sill is low where it is " + Line{Row: other}.Against(s.unit())}
 }
 
 func (s *Scene) fallReadings(p *pane) []Reading {
@@ -98,7 +98,7 @@ func (s *Scene) fallApplies(p *pane) (skip, doubt, what string) {
 	case rec.Guard == "yes":
 		return "a guard is fitted to " + p.key, "", ""
 	case doubt == "" && row.Outcome(drop) == yardstick.NotApplies:
-		return row.Quantity + ": not " + string(row.Relation) + " " + row.Written, "", ""
+		return s.outsideWords(row), "", ""
 	case p.where != "":
 		return "", doubt, p.where
 	case row.Outcome(drop) == yardstick.NotJudged:
@@ -118,8 +118,8 @@ func (s *Scene) sillReading(p *pane, b bed, skip, what string) Reading {
 	}
 	r.Have = SillOverMattress(p.whole.Lo.Y, s.mattressTop(b))
 	r.Edge = "the " + b.word() + " mattress lies beside " + p.key
-	r.Uses = []Use{{"bed." + b.word() + ".height", s.deck(b).Top, "mm", "chosen"},
-		{"bed." + b.word() + ".mattress_thick", s.deck(b).MattressTop - s.deck(b).Top, "mm", "chosen"}}
+	r.orThick(s, b)
+	r.Uses = s.thickUses(b)
 	return r
 }
 
@@ -155,6 +155,8 @@ func (s *Scene) answerNear(r *Reading, p *pane, before bool) {
 		hidden := s.shades(p.wall, p.whole, near)
 		if r.Yes = len(hidden) == 0; !r.Yes {
 			r.Edge, r.Parts = hidden[0].name+" stands before "+p.key, append(r.Parts, hidden[0].name)
+		} else {
+			r.Ask = s.thickBefore(p.wall, p.whole, near)
 		}
 		return
 	}

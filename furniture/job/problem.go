@@ -51,7 +51,10 @@ func SizeProblems(j *Job, err error) []Problem {
 	var out []Problem
 	for _, e := range refused {
 		p := Problem{Key: e.Key, Text: e.Reason, Right: "another size"}
-		if e.Has {
+		switch {
+		case e.Unset:
+			p.Right = "choose the size to build for"
+		case e.Has:
 			p.Right = "nearest that can be built: " + length.Exact(e.Nearest, unit)
 		}
 		out = append(out, p)

@@ -173,8 +173,9 @@ func TestHalfMeasured(t *testing.T) {
 }
 
 func TestSizeProblems(t *testing.T) {
-	err := bunk.SizesError{{Key: "bed.upper.height", Reason: "lower than the lower bed", Nearest: 40 * length.Inch, Has: true}, {Key: "bed.post", Reason: "not known"}}
-	want := "bed.upper.height: lower than the lower bed; nearest that can be built: 40 in|bed.post: not known; another size"
+	err := bunk.SizesError{{Key: "bed.upper.height", Reason: "lower than the lower bed", Nearest: 40 * length.Inch, Has: true}, {Key: "bed.post", Reason: "not known"},
+		{Key: "bed.upper.mattress_wide", Reason: "not chosen", Unset: true}}
+	want := "bed.upper.height: lower than the lower bed; nearest that can be built: 40 in|bed.post: not known; another size|bed.upper.mattress_wide: not chosen; choose the size to build for"
 	var got []string
 	for _, p := range job.SizeProblems(&job.Job{Unit: "in"}, err) {
 		got = append(got, p.String())
