@@ -108,7 +108,7 @@ func (o Options) paint(k float64, paint func(*canvas)) *canvas {
 
 // mount turns what was painted into a drawing of the size asked for, with what is lit lit.
 func (o Options) mount(title string, c *canvas) render.Drawing {
-	d := render.Drawing{Title: title, W: o.W, H: o.H, Marks: c.marks}
+	d := render.Drawing{Title: title, W: o.W, H: o.H, Marks: c.marks, Scale: c.k, Origin: c.at}
 	b := render.Bounds(c.marks)
 	switch {
 	case b.Empty():
@@ -116,12 +116,17 @@ func (o Options) mount(title string, c *canvas) render.Drawing {
 		return d
 	case d.W <= 0 || d.H <= 0:
 		d.W, d.H = b.W()+2*edge, b.H()+2*edge
-		d.Marks = render.Shift(c.marks, render.Point{X: edge - b.Min.X, Y: edge - b.Min.Y})
+		shift(&d, render.Point{X: edge - b.Min.X, Y: edge - b.Min.Y})
 	case o.Origin == nil:
-		d.Marks = render.Shift(c.marks, d.Page().Centre().Minus(b.Centre()))
+		shift(&d, d.Page().Centre().Minus(b.Centre()))
 	}
 	if len(o.Lit) > 0 {
 		d = d.Light(c.st.Lit, o.Lit...)
 	}
 	return d
+}
+
+// shift moves what is drawn on its page.
+func shift(d *render.Drawing, by render.Point) {
+	d.Marks, d.Origin = render.Shift(d.Marks, by), d.Origin.Plus(by)
 }
