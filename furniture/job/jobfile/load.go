@@ -131,6 +131,8 @@ func (d *decoder) better(f fault, at *field) (have, want string) {
 		return f.have, d.suchAs(at)
 	case unit == Count || unit == Degrees || unit == Years:
 		return clip(f.bare) + " is no number", d.suchAs(at)
+	case unit == Date && !isDay(meant(f.bare)):
+		return clip(f.bare) + " is no day", "year-month-day, " + d.suchAs(at)
 	case unit == TrueFalse:
 		return clip(f.bare), "true or false, in small letters"
 	}
