@@ -32,6 +32,7 @@ func Problems(j *Job, s *survey.Survey) []Problem {
 	f := newFinder(j, s)
 	f.absent()
 	f.floor()
+	f.leftOut()
 	f.closing()
 	f.walls()
 	f.ceilings()

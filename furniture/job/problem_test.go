@@ -1,6 +1,8 @@
 package job_test
 
 import (
+	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -199,5 +201,35 @@ func TestSizeProblems(t *testing.T) {
 	}
 	if strings.Join(got, "|") != want || job.SizeProblems(&job.Job{}, nil) != nil {
 		t.Errorf("got %v", got)
+	}
+}
+
+// TestDiagonalOfNoRoom reads diagonal AC of the oblong as what no room with its walls can have: its walls, 4000 + 3000 mm, let it be at
+// most 7000 and make it at least 1000. It is listed and left out; the room keeps its 4000 by 3000. A wall that does not go with the
+// others is named instead, with the diagonals as witnesses.
+func TestDiagonalOfNoRoom(t *testing.T) {
+	const ac, bd = "[[diagonal]]\nkey = \"AC\"\nlength = \"%s\"\n", "[[diagonal]]\nkey = \"BD\"\nlength = \"5000 mm\"\n"
+	for _, c := range []struct{ length, want string }{
+		{"9140 mm", "diagonal.AC.length: read as 9140 mm, and the walls A to B to C let it be at most 7000 mm"},
+		{"70 m", "diagonal.AC.length: read as 70000 mm, and the walls A to B to C let it be at most 7000 mm"},
+		{"900 mm", "diagonal.AC.length: read as 900 mm, and the walls A to B to C make it at least 1000 mm"},
+		{"5000 mm", ""},
+	} {
+		for _, more := range []string{"", bd} {
+			text := oblong + fmt.Sprintf(ac, c.length) + more
+			expect(t, text, c.want)
+			f, _ := problems(t, text)
+			s, err := f.Job.Survey()
+			if err != nil || !s.Outline || math.Abs(s.Value(s.Find("corner.C.x"))-4000) > 0.1 || math.Abs(s.Value(s.Find("corner.C.y"))+3000) > 0.1 {
+				t.Errorf("diagonal %s: outline %v, %v", c.length, s.Outline, err)
+			}
+			if got := strings.Contains(fmt.Sprint(s.Gaps), "diagonal A to C cannot be as read: corners taken as square"); got != (c.want != "" && more == "") {
+				t.Errorf("diagonal %s: gaps %v", c.length, s.Gaps)
+			}
+		}
+	}
+	long := strings.Replace(oblong, "4000 mm", "9 m", 1) + fmt.Sprintf(ac, "5000 mm") + bd
+	if _, found := problems(t, long); len(found) == 0 || found[0].Key != "wall.AB.length" || strings.Contains(keys(found), "diagonal") {
+		t.Errorf("wall of 9 m: %v", found)
 	}
 }
