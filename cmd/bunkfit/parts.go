@@ -2,11 +2,14 @@ package main
 
 import (
 	"encoding/csv"
+	"errors"
 	"fmt"
 	"io"
 
 	"bunkwright/furniture"
 	"bunkwright/furniture/bunk"
+	"bunkwright/furniture/job"
+	"bunkwright/furniture/job/jobfile"
 	"bunkwright/room/length"
 )
 
@@ -36,7 +39,7 @@ func runParts(s *session, args []string) (int, error) {
 	}
 	bed, err := bunk.Build(file.Job.Bed)
 	if err != nil {
-		return exitOpen, fmt.Errorf("the bed cannot be built:\n%w", err)
+		return exitUsage, notBuilt(file, err)
 	}
 	unit := unitOf(file.Job.Unit)
 	switch {
@@ -47,6 +50,15 @@ func runParts(s *session, args []string) (int, error) {
 	}
 	printParts(s.out, file.Job.Name, bed, unit)
 	return exitSettled, nil
+}
+
+// notBuilt says which sizes no bed can be built of, each with its line.
+func notBuilt(file *jobfile.File, err error) error {
+	text := "the bed cannot be built:"
+	for _, p := range job.SizeProblems(&file.Job, err) {
+		text += fmt.Sprintf("\n%s:%d: %s", file.Name, file.Line(p.Key), p)
+	}
+	return errors.New(text)
 }
 
 func printParts(w io.Writer, name string, bed bunk.Bed, unit length.Unit) {

@@ -192,15 +192,38 @@ func TestHalfMeasured(t *testing.T) {
 	}
 }
 
+// TestSizeProblems words what cannot be built: 3000 mm is 118.11 in, 9 ft 10-1/8 in to the sixteenth.
 func TestSizeProblems(t *testing.T) {
-	err := bunk.SizesError{{Key: "bed.upper.height", Reason: "lower than the lower bed", Nearest: 40 * length.Inch, Has: true}, {Key: "bed.post", Reason: "not known"}}
-	want := "bed.upper.height: lower than the lower bed; nearest that can be built: 40 in|bed.post: not known; another size"
-	var got []string
-	for _, p := range job.SizeProblems(&job.Job{Unit: "in"}, err) {
-		got = append(got, p.String())
+	err := bunk.SizesError{
+		{Key: "bed.upper.height", Reason: "lower than the lower bed", Nearest: 40 * length.Inch, Has: true}, {Key: "bed.post", Reason: "not known"},
+		{Key: "bed.lower.mattress_long", Reason: "too long", Nearest: 3000 * length.Millimetre, Has: true},
 	}
-	if strings.Join(got, "|") != want || job.SizeProblems(&job.Job{}, nil) != nil {
-		t.Errorf("got %v", got)
+	for unit, want := range map[string]string{
+		"in": "bed.upper.height: lower than the lower bed; nearest that can be built: 40 in|bed.post: not known; another size|" +
+			"bed.lower.mattress_long: too long; nearest that can be built: about 9' 10-1/8\", exactly 3000 mm",
+		"mm": "bed.upper.height: lower than the lower bed; nearest that can be built: 1016 mm|bed.post: not known; another size|" +
+			"bed.lower.mattress_long: too long; nearest that can be built: 3000 mm",
+	} {
+		var got []string
+		for _, p := range job.SizeProblems(&job.Job{Unit: unit}, err) {
+			got = append(got, p.String())
+		}
+		if strings.Join(got, "|") != want || job.SizeProblems(&job.Job{}, nil) != nil {
+			t.Errorf("got %v", got)
+		}
+	}
+}
+
+// TestNoBed loads a job without a bed: what was not chosen is said with a line of the file and the line to write.
+func TestNoBed(t *testing.T) {
+	f, err := jobfile.Load([]byte(oblong), "job.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = bunk.Build(f.Job.Bed)
+	found := job.SizeProblems(&f.Job, err)
+	if len(found) == 0 || found[0].String() != "bed.upper.height: not chosen; a line height = \"...\" under [bed.upper]" || f.Line(found[0].Key) != 1 {
+		t.Errorf("got %v", found)
 	}
 }
 
