@@ -40,6 +40,7 @@ var mayImport = map[string]string{
 	"render/svg":       "render",
 	"render/pdf":       "render",
 	"render/view":      every + " render/raster render/svg render/pdf ui cmd",
+	"ui/session":       every + " ui ui/control cmd",
 	"cmd":              "",
 	"cmd/bunkfit":      every + " ui cmd/bunkwright",
 	"samples":          "",

@@ -38,7 +38,7 @@ func (a Answer) spareWords(unit length.Unit) string {
 	if a.PlusMinus > 0 {
 		text += ", ±" + Amount(a.PlusMinus, a.Unit, unit, length.AwayFromZero)
 	}
-	if a.Verdict == TooClose && a.Reason != "" {
+	if a.Verdict.Open() && a.Reason != "" {
 		text += "; " + Spoken(a.Reason)
 	}
 	return text

@@ -31,6 +31,9 @@ func (s *Scene) seeThem() Finding {
 	}
 	eye, want := s.doorway()
 	eyes := yardstick.Figures(yardstick.ParentStand)
+	if want == "" {
+		want = s.askThick(lowerBed)
+	}
 	if want != "" {
 		return Finding{Readings: []Reading{ask("pillow", want, seeRows...)}}
 	}

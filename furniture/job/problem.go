@@ -57,9 +57,6 @@ func SizeProblems(j *Job, err error) []Problem {
 	return out
 }
 
-// notChosen is the reason that bunk gives for a size that is missing.
-const notChosen = "not chosen"
-
 // rightSize says what size would do, in the unit of the job.
 func rightSize(e bunk.SizeError, unit length.Unit) string {
 	if e.Has {
@@ -69,8 +66,8 @@ func rightSize(e bunk.SizeError, unit length.Unit) string {
 	if i := strings.LastIndexByte(key, '.'); i >= 0 {
 		table, key = key[:i], key[i+1:]
 	}
-	if e.Reason == notChosen {
-		return fmt.Sprintf("a line %s = \"...\" under [%s]", key, table)
+	if e.Unset {
+		return fmt.Sprintf("choose the size to build for: %s = \"...\" under [%s]", key, table)
 	}
 	return "another size"
 }

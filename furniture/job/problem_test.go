@@ -196,12 +196,15 @@ func TestHalfMeasured(t *testing.T) {
 func TestSizeProblems(t *testing.T) {
 	err := bunk.SizesError{
 		{Key: "bed.upper.height", Reason: "lower than the lower bed", Nearest: 40 * length.Inch, Has: true}, {Key: "bed.post", Reason: "not known"},
+		{Key: "bed.upper.mattress_wide", Reason: "not chosen", Unset: true},
 		{Key: "bed.lower.mattress_long", Reason: "too long", Nearest: 3000 * length.Millimetre, Has: true},
 	}
 	for unit, want := range map[string]string{
 		"in": "bed.upper.height: lower than the lower bed; nearest that can be built: 40 in|bed.post: not known; another size|" +
+			"bed.upper.mattress_wide: not chosen; choose the size to build for: mattress_wide = \"...\" under [bed.upper]|" +
 			"bed.lower.mattress_long: too long; nearest that can be built: about 9' 10-1/8\", exactly 3000 mm",
 		"mm": "bed.upper.height: lower than the lower bed; nearest that can be built: 1016 mm|bed.post: not known; another size|" +
+			"bed.upper.mattress_wide: not chosen; choose the size to build for: mattress_wide = \"...\" under [bed.upper]|" +
 			"bed.lower.mattress_long: too long; nearest that can be built: 3000 mm",
 	} {
 		var got []string
@@ -222,7 +225,7 @@ func TestNoBed(t *testing.T) {
 	}
 	_, err = bunk.Build(f.Job.Bed)
 	found := job.SizeProblems(&f.Job, err)
-	if len(found) == 0 || found[0].String() != "bed.upper.height: not chosen; a line height = \"...\" under [bed.upper]" || f.Line(found[0].Key) != 1 {
+	if len(found) == 0 || found[0].String() != "bed.upper.height: not chosen; choose the size to build for: height = \"...\" under [bed.upper]" || f.Line(found[0].Key) != 1 {
 		t.Errorf("got %v", found)
 	}
 }

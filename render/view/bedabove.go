@@ -58,7 +58,7 @@ func (v *bedView) aboveRules() {
 	v.ruleApart(left, frame, rulesOf(v.uprightAt(v.stopsOf(v.depths()...), 0), v.uprightAt(v.stopsOf(-wide, 0), 0)))
 	var edges []float64
 	for _, b := range v.ofRole(bunk.RoleSlat) {
-		if b.near > v.b.Lower.MattressTop {
+		if b.near > drawnTop(&v.b.Lower) {
 			edges = append(edges, b.lo.X, b.hi.X)
 		}
 	}

@@ -115,9 +115,12 @@ func (v *section) mattress(i int) {
 	r := v.rect(v.along(lo.X), v.lift+lo.Z, v.along(hi.X), v.lift+hi.Z)
 	v.outlined(mattressRefs[i], render.RoundBox(r, min(r.H()/4, 1.6)), render.InkWhite, v.st.Seen)
 	v.stroke(mattressRefs[i], waves(r), v.st.Thin)
-	words := "mattress " + v.o.Length(hi.Z-lo.Z)
+	words, and := "mattress "+v.o.Length(hi.Z-lo.Z), ", "
+	if hi.Z == lo.Z {
+		words, and = "mattress: how thick?", " "
+	}
 	if most := v.mostThick(); i == 1 && most > 0 {
-		words += ", at most " + v.least(most)
+		words += and + "at most " + v.least(most)
 	}
 	mid := r.Centre()
 	if p := &v.sit[0]; i == 1 && p.known && p.spare < 0 { // that bar stands in the middle

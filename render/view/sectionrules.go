@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"bunkwright/furniture/bunk"
@@ -42,7 +43,7 @@ func (v *section) railRoom() render.Paper {
 }
 
 func (v *section) railValue() string {
-	if g := lowestGuard(v.b); g != nil {
+	if g := lowestGuard(v.b); g != nil && !math.IsNaN(v.b.Upper.MattressTop) {
 		return v.dim(g.Top-v.b.Upper.MattressTop, true)
 	}
 	return ""
@@ -51,7 +52,7 @@ func (v *section) railValue() string {
 // railOver dimensions the lowest guardrail over the upper mattress: beside the bed where the drawing is broken off, else beyond the wall.
 func (v *section) railOver() {
 	g := lowestGuard(v.b)
-	if g == nil {
+	if g == nil || math.IsNaN(v.b.Upper.MattressTop) {
 		return
 	}
 	dir := render.Paper(2*v.railAt - 1)
