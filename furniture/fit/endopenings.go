@@ -14,7 +14,7 @@ var endOpenings = Question{
 	Why:      "An opening that takes a body but not a head holds a child by the neck; a smaller one holds an arm or a finger.",
 	How: "Smaller clear side of every opening in the ends: above the deck bare, between the decks bare and once more with mattress and base in " +
 		"place, as built and once the boards have dried. Climbing slats are part of the end.",
-	Caution: "Try every opening with a 3-1/2 in block and a 9 in ball, from outside and from the mattress.",
+	Caution: "Try every opening with a 3-1/2 in (89 mm) block and a 9 in (229 mm) ball, from outside and from the mattress.",
 	OfBed:   true,
 	Measure: func(s *Scene) Finding { return s.endOpenings() },
 }

@@ -42,7 +42,7 @@ func TestNamedMattressIsNoSize(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := `bed.upper.mattress_long: not chosen: "twin" is a name that may stand for several sizes; choose the size to build for`
+	want := `bed.upper.mattress_long: not chosen: "twin" is a name that may stand for several sizes; choose the size to build for: mattress_long = "..." under [bed.upper]`
 	for _, p := range s.Problems() {
 		if p.String() == want {
 			return
