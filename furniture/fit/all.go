@@ -102,7 +102,6 @@ func (s *Scene) judged(q Question, f Finding, us []uncertainty) Answer {
 	if f.finish != nil {
 		f.finish(&a)
 	}
-	s.leftOut(&a)
 	s.accept(&a)
 	return a
 }

@@ -37,6 +37,7 @@ func (j judge) answer(f Finding, us []uncertainty) Answer {
 	if a.Decides >= 0 {
 		i := a.Lines[a.Decides].reading
 		a.Inputs = j.s.inputs(f.Readings[i], us[i])
+		j.leftOut(&a)
 	}
 	a.Parts = a.about()
 	return a

@@ -8,11 +8,11 @@ import (
 
 // leftOut tells an answer that hangs on the corners of the room of a diagonal they were worked out without: the walls do not allow it, and
 // either it or they are wrong. Such an answer is at best too close to call, like one that hangs on two readings which do not agree.
-func (s *Scene) leftOut(a *Answer) {
-	if len(s.Survey.LeftOut) == 0 || !hangsOnCorners(a.Inputs) {
+func (j judge) leftOut(a *Answer) {
+	if len(j.s.Survey.LeftOut) == 0 || !hangsOnCorners(a.Inputs) {
 		return
 	}
-	why := leftOutWords(s.Survey.LeftOut[0])
+	why := leftOutWords(j.s.Survey.LeftOut[0])
 	if a.Verdict == Fits {
 		a.Verdict, a.Reason = TooClose, why
 		return

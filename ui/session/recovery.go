@@ -50,7 +50,7 @@ func (s *Session) Tick() error {
 		return nil
 	}
 	s.recovery = recovery{s.job, path, now}
-	return os.WriteFile(path, jobfile.Encode(s.job), 0o600)
+	return jobfile.WriteWhole(path, jobfile.Encode(s.job))
 }
 
 // dropRecovery takes the copy away: what it held is saved, or was given up.
