@@ -112,11 +112,7 @@ func quantityWords(key string) string {
 	}
 	switch parts[0] {
 	case "wall":
-		parts[1] = between(parts[1])
-		if n == 3 && parts[2] == "length" {
-			return "wall " + parts[1]
-		}
-		return "wall " + parts[1] + ", " + orElse(wallWords[parts[2]], strings.Join(parts[2:], " "))
+		return wallQuantity(between(parts[1]), parts[2:])
 	case "diagonal":
 		return between(parts[1]) + ", corners"
 	case "ceiling":
@@ -127,6 +123,14 @@ func quantityWords(key string) string {
 		return strings.Join(parts[1:n-1], " ") + ", " + parts[n-1]
 	}
 	return strings.Join(parts[:n-1], " ") + ", " + parts[n-1]
+}
+
+// wallQuantity says what a measure of a wall is, or names the wall alone: a gap to it is known by its name.
+func wallQuantity(name string, of []string) string {
+	if len(of) == 0 || len(of) == 1 && of[0] == "length" {
+		return "wall " + name
+	}
+	return "wall " + name + ", " + orElse(wallWords[of[0]], strings.Join(of, " "))
 }
 
 // wallWords say what the measures of a wall are.
