@@ -19,13 +19,18 @@ func (v *section) dimensions() {
 func (v *section) stickBeside() {
 	marks := stickMarks(v.s, v.known, v.sit)
 	left := v.pt(v.lo-v.outer(0), 0).X - v.st.Tick*0.8
-	b := v.stickBody(left-v.st.Tick*2.2, v.high, marks)
+	top := v.high
+	over := marks[len(marks)-1].z > top+shut // beside a slope, what hangs under the rest of the ceiling
+	if over {
+		top = marks[len(marks)-1].z + overTop/2
+	}
+	b := v.stickBody(left-v.st.Tick*2.2, top, marks)
 	b.levels(left)
 	b.paint()
-	if v.ceiling != nil {
+	if v.ceiling != nil && !over {
 		return
 	}
-	y := v.pt(0, v.high).Y
+	y := v.pt(0, top).Y
 	v.add(v.st.BreakLine("stick", render.Point{X: b.right - b.thick - v.st.Gap, Y: y}, render.Point{X: b.right + v.st.Gap, Y: y}))
 }
 
