@@ -3,6 +3,7 @@ package view
 import (
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"bunkwright/furniture/job"
@@ -85,4 +86,13 @@ func unitOf(j *job.Job) length.Unit {
 		return length.Millimetres
 	}
 	return length.Inches
+}
+
+// jobNamed returns a sample or an odd job.
+func jobNamed(t testing.TB, name string) job.Job {
+	t.Helper()
+	if strings.HasSuffix(name, ".toml") {
+		return sample(t, name)
+	}
+	return odd(t, name)
 }
