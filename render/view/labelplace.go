@@ -71,9 +71,9 @@ func foot(dot render.Point, box render.Rect) render.Point {
 // leader draws the line from the dot to the side of the box that faces it.
 func (c *canvas) leader(g *crowd, ref string, dot render.Point, box render.Rect) {
 	end := foot(dot, box.Grow(c.st.Gap/2))
-	m := render.Stroke(ref, render.Line(dot, end), c.st.Extension)
-	c.add(m, render.Fill(ref, render.Circle(dot, c.st.Tick/6), render.InkMain))
-	g.mark(m)
+	c.stroke(ref, render.Line(dot, end), c.st.Extension)
+	c.fill(ref, render.Circle(dot, c.st.Tick/6), render.InkMain)
+	g.line(dot, end, symbolInk) // words that came later would be struck by it
 }
 
 func (l label) marks(c *canvas, mid render.Point) []render.Mark {
@@ -113,13 +113,10 @@ const (
 func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, ok bool) {
 	best = l.home
 	least := math.Inf(1)
-	half, away := render.Point{X: w / 2, Y: h / 2}, awayCost
-	if l.loose {
-		away /= 3
-	}
+	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
-		if r*away >= least {
+		if r*awayCost >= least {
 			break
 		}
 		for i := range min(ringParts, 1+ring*ringParts) {
@@ -129,7 +126,7 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 			if l.only != (render.Rect{}) && !l.only.Holds(box) {
 				continue
 			}
-			cost := r*away + float64(g.cost(box, l.on))
+			cost := r*awayCost + float64(g.cost(box, l.on))
 			if l.strays(mid, box, c.st.Gap) {
 				cost += g.way(l.dot, foot(l.dot, box))
 			}

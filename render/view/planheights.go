@@ -11,9 +11,6 @@ import (
 
 // heights marks the heights of the ceiling where they were read.
 func (p *planner) heights() {
-	if !p.paper() && p.s.Stands {
-		return // the walls and the story stick show them
-	}
 	for i, f := range p.s.Job.Room.Ceilings {
 		key := "ceiling." + keyOr(f.Key, i)
 		for k, h := range f.Heights {
@@ -66,17 +63,24 @@ func (p *planner) readAt(key string, h room.Height) (geom.V2, bool) {
 	return w.Point(along, out), true
 }
 
-// level asks for the mark of a height near where it was read.
+// level asks for the mark of a height where it was read: its box with a corner at the spot, on the side of the room's middle. Where there is
+// no room it stands near, with a leader to the spot.
 func (p *planner) level(ref string, q geom.V2, value, of string) {
 	marks := p.st.LevelMark(ref, render.Point{}, value, of)
 	box := render.Bounds(marks)
-	home := p.on(q)
-	inside := p.on(centroid(p.s.Outline)).Minus(home)
-	if d := inside.Length(); d > 0 {
-		home = home.Plus(inside.Times(min(1, float64(box.W())*0.9/float64(d))))
+	dot := p.on(q)
+	in := p.on(centroid(p.s.Outline)).Minus(dot)
+	aside := func(d, size render.Paper) render.Paper {
+		return render.Paper(math.Copysign(float64(size/2+p.st.Gap*1.5), float64(d)))
 	}
-	p.notes = append(p.notes, label{ref: ref, home: home, near: farAway, dot: home, block: &markings{marks, box}, on: floorGround, inside: true, loose: true})
+	home := dot.Plus(render.Point{X: aside(in.X, box.W()), Y: aside(in.Y, box.H())})
+	p.notes = append(p.notes, label{
+		ref: ref, home: home, near: atSpot, dot: dot, block: &markings{marks, box}, inside: true, last: true,
+	})
 }
+
+// atSpot is how far the mark of a height may stand from its place beside the spot without a leader.
+const atSpot render.Paper = 4
 
 // centroid is the middle of an outline's corners.
 func centroid(p geom.Polygon) geom.V2 {
