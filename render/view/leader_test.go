@@ -135,3 +135,20 @@ func TestSlopeIsNamed(t *testing.T) {
 		}
 	}
 }
+
+// TestSectionMarkKeepsOffDimensions: the mark of where the section is cut stands within the outer faces of the walls, also where the bed
+// does not: nothing of it strikes words.
+func TestSectionMarkKeepsOffDimensions(t *testing.T) {
+	everyPlan(t, func(t *testing.T, name string, _ *fit.Scene, d render.Drawing, _ render.Style) {
+		for _, m := range d.Marks {
+			if m.Ref != "section" || m.Kind == render.KindText {
+				continue
+			}
+			for _, o := range d.Marks {
+				if o.Kind == render.KindText && strings.HasPrefix(o.Ref, "reading.window") && m.Bounds().Overlaps(o.Bounds().Grow(-0.1)) {
+					t.Errorf("%s: the mark of the section strikes %q", name, o.Text.Words)
+				}
+			}
+		}
+	})
+}

@@ -28,11 +28,16 @@ func (p *planner) cutMark() {
 // cutBeyond is how far the mark of the section stands out beyond the bed, mm.
 const cutBeyond = 220.0
 
-// cutEnd returns where the mark ends beyond an end of the bed: out in the room, or within a wall that is in the way, on bare ground there.
+// cutEnd returns where the mark ends beyond an end of the bed: out in the room, or within a wall that is in the way, on bare ground there;
+// a bed that reaches out of the room is no reason for the mark to do so.
 func (p *planner) cutEnd(at, dir, look geom.V2) geom.V2 {
+	least := -1.0
+	if !p.s.Outline.Contains(at) {
+		least = -p.s.Bed.Long / 2
+	}
 	for _, seg := range crossing(p.s.Outline, at, dir) {
 		d := seg[1].Sub(at).Dot(dir)
-		if d < -1 || d > cutBeyond {
+		if d < least || d > cutBeyond {
 			continue
 		}
 		end := at.Add(dir.Mul(d + framedWall/2))
