@@ -61,3 +61,40 @@ func TestBedKeepsItsSize(t *testing.T) {
 		}
 	}
 }
+
+// TestReadOnceIsMarkedEverywhere: a height of the ceiling that was read once stands in parentheses in every view that prints it, with the
+// value that was read, and what is over a head does so on the section and on the story stick alike. The chamber's slope is 1600 mm high at
+// D, so along D to A and where C to D and A to B end there; the nook's is 6 ft high at C and level along B to C.
+func TestReadOnceIsMarkedEverywhere(t *testing.T) {
+	for _, c := range []struct {
+		name, want string
+		bare       []string
+		walls      []string
+	}{
+		{"chamber", "(1600)", []string{"1600", "1601", "(1601)"}, []string{"AB", "CD", "DA"}},
+		{"chamber low", "(1600)", []string{"1600", "1601", "(1601)"}, []string{"AB", "CD", "DA"}},
+		{"nook", `(6' 0")`, []string{`6' 0"`, `5' 11-15/16"`, `(5' 11-15/16")`}, []string{"BC"}},
+	} {
+		j := odd(t, c.name)
+		s, answers := asked(t, &j)
+		o := screen
+		o.Unit = unitOf(&j)
+		for _, key := range c.walls {
+			d := Wall(s, answers, key, o)
+			if !has(d, c.want) {
+				t.Errorf("%s, wall %s: no %q among %q", c.name, key, c.want, texts(d.Marks))
+			}
+			for _, w := range c.bare {
+				if has(d, w) {
+					t.Errorf("%s, wall %s: %q stands there", c.name, key, w)
+				}
+			}
+		}
+		head := newCanvas(o, 1).dim(sittings(s, answers)[1].free, false)
+		for _, d := range []render.Drawing{Section(s, answers, o), Stick(s, answers, o)} {
+			if !has(d, head) {
+				t.Errorf("%s, %s: the headroom %s is not among %q", c.name, d.Title, head, texts(d.Marks))
+			}
+		}
+	}
+}

@@ -90,7 +90,7 @@ func (v *section) air(p *sitting) {
 	v.onPatches(v.st.Dimension(d))
 	v.spare(p, at, dir)
 	free := v.clearOfStuds(x + dir*freeAt*p.tall)
-	words := v.dim(p.free, v.overFirm(p))
+	words := v.dim(p.free, overFirm(v.s, v.known, p))
 	d = render.Dimension{Ref: "headroom." + p.ref, From: v.pt(free, p.seat), To: v.pt(free, p.lowest), Words: words}
 	v.onPatches(v.st.Dimension(d))
 	mid := v.pt(free, p.seat+(p.lowest-p.seat)/2)
@@ -149,8 +149,9 @@ func (v *section) spare(p *sitting, at, dir float64) {
 }
 
 // overFirm tells whether what is over a head does not rest on a single reading.
-func (v *section) overFirm(p *sitting) bool {
-	for _, m := range append(ceilingMark(v.s, v.known, p), overMark(v.s, v.known, p)...) {
+func overFirm(s *fit.Scene, k known, p *sitting) bool {
+	marks := append(ceilingMark(s, k, p), overMark(s, k, p)...)
+	for _, m := range append(marks, hungMarks(s, k)...) {
 		if m.ref == p.what {
 			return m.firm
 		}

@@ -14,8 +14,8 @@ func Stick(s *fit.Scene, answers []fit.Answer, o Options) render.Drawing {
 			c.sentence("no story stick yet: the bed cannot be built")
 		})
 	}
-	v := &stick{s: s, sit: sittings(s, answers)}
-	v.marks = stickMarks(s, knownOf(s), v.sit)
+	v := &stick{s: s, known: knownOf(s), sit: sittings(s, answers)}
+	v.marks = stickMarks(s, v.known, v.sit)
 	v.over = ceilingMark(s, nil, &v.sit[1])
 	v.top = stickTop(v.marks, v.over)
 	v.open = len(v.over) == 0 || v.top > v.over[0].z+shut
@@ -34,6 +34,7 @@ func Stick(s *fit.Scene, answers []fit.Answer, o Options) render.Drawing {
 type stick struct {
 	*canvas
 	s     *fit.Scene
+	known known
 	sit   [2]sitting
 	marks []mark
 	over  []mark // the ceiling over the upper head, none: not known
