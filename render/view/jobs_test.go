@@ -8,6 +8,7 @@ import (
 
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
+	"bunkwright/render"
 	"bunkwright/room/length"
 )
 
@@ -95,4 +96,31 @@ func jobNamed(t testing.TB, name string) job.Job {
 		return sample(t, name)
 	}
 	return odd(t, name)
+}
+
+// TestUnbuiltIsSaid: where the bed cannot be built, the plan, each picture of the bed and the sheets name the size at fault, why, and the
+// nearest that can be built: guardrail tops of 1769 mm, from two boards of 145 mm over a side rail.
+func TestUnbuiltIsSaid(t *testing.T) {
+	j := odd(t, "chamber that cannot be built")
+	s, answers := asked(t, &j)
+	for _, o := range []Options{screen, {On: OnPaper}} {
+		o.Unit = length.Millimetres
+		list := []render.Drawing{Plan(s, answers, o), Section(s, answers, o), Stick(s, answers, o), NoBed(s, "Bed from the front", o)}
+		for _, sh := range Sheets(s, answers, SheetOptions{Unit: o.Unit}) {
+			if sh.Title == "Bed" {
+				list = append(list, sh.Drawing)
+			}
+		}
+		if len(list) != 5 {
+			t.Fatalf("%d drawings, want 5: no sheet says it", len(list))
+		}
+		for _, d := range list {
+			all := strings.ReplaceAll(strings.Join(texts(d.Marks), " "), "\u00a0", " ")
+			for _, w := range []string{"cannot be built", "bed.guard.top", "the boards would reach down", "1769 mm"} {
+				if !strings.Contains(all, w) {
+					t.Errorf("%s, medium %d: no %q in %q", d.Title, o.On, w, all)
+				}
+			}
+		}
+	}
 }

@@ -2,6 +2,7 @@ package view
 
 import (
 	"strconv"
+	"strings"
 
 	"bunkwright/render"
 	"bunkwright/room/geom"
@@ -62,6 +63,9 @@ func (p *planner) foot() {
 	}
 	if !p.s.Stands {
 		words := joined(": ", "The bed is not placed yet", p.s.Wants)
+		if p.s.Bed == nil {
+			words = joined(": ", "The bed cannot be built", strings.Join(unbuiltWords(p.s, p.o.Unit), "; "))
+		}
 		at := render.Point{X: b.Min.X, Y: top + p.st.Body.Size}
 		p.add(p.st.Body.Paragraph("bed", at, words, max(wide, 40), render.InkCannotTell)...)
 	}

@@ -117,6 +117,7 @@ func (b *binder) drawings() {
 		})
 	}
 	if b.s.Bed == nil {
+		b.unbuiltPage()
 		return
 	}
 	for _, v := range bedSheets {
@@ -133,8 +134,11 @@ func (b *binder) drawings() {
 }
 
 func (b *binder) planSub() string {
-	if b.s.Stands {
+	switch {
+	case b.s.Stands:
 		return "walls cut through; the bed seen from over it"
+	case b.s.Bed == nil:
+		return "walls cut through; the bed cannot be built"
 	}
 	return "walls cut through; the bed is not placed yet"
 }

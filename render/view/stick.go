@@ -10,9 +10,7 @@ import (
 func Stick(s *fit.Scene, answers []fit.Answer, o Options) render.Drawing {
 	const title = "Story stick"
 	if s.Bed == nil {
-		return o.draw(title, 0, 0, func(c *canvas) {
-			c.sentence("no story stick yet: the bed cannot be built")
-		})
+		return NoBed(s, title, o)
 	}
 	v := &stick{s: s, known: knownOf(s), sit: sittings(s, answers)}
 	v.marks = stickMarks(s, v.known, v.sit)
@@ -141,13 +139,4 @@ func (v *stick) beds(seats [2]stickSeat) {
 			seats[i].missing()
 		}
 	}
-}
-
-// sentence says in words what takes the place of a drawing.
-func (c *canvas) sentence(words string) {
-	wide := c.o.W - 3*edge
-	if c.o.W <= 0 {
-		wide = c.st.Body.Wide(words)
-	}
-	c.add(c.st.Body.Paragraph("", c.pt(0, 0), words, wide, render.InkSoft)...)
 }
