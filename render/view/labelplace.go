@@ -34,6 +34,11 @@ func (c *canvas) placeOne(g *crowd, l label) {
 	if !ok && !l.needed && l.only != (render.Rect{}) {
 		return
 	}
+	if !ok && l.on == patchGround && l.only != (render.Rect{}) { // rather on a board behind than in the wrong place
+		on := l
+		on.on = thingGround
+		mid, ok = c.free(g, on, w+c.st.Gap, h+c.st.Gap*0.5)
+	}
 	if !ok {
 		l.only = render.Rect{}
 		mid, _ = c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)

@@ -61,7 +61,7 @@ type bedSheet struct {
 
 // bedSheets lists the views of the bed in the order of their sheets, after those of the room.
 var bedSheets = []bedSheet{
-	{title: "Section through both beds", sub: "cut along the middle of the mattresses, looking at the wall", view: Section, section: true},
+	{title: "Section through both beds", sub: "cut along the middle of the mattresses", view: Section, section: true},
 	{title: "Story stick", sub: "heights over the floor", view: Stick},
 	{title: "Bed from the front", sub: "as built; what hangs on the wall is drawn with the wall", view: ofBed(BedFront)},
 	{title: "Bed from the left end", sub: "seen from outside", view: ofBed(leftEnd)},
@@ -128,6 +128,7 @@ func (b *binder) drawings() {
 		if v.section {
 			b.cutOn = len(b.pages) + 1
 			p.beside = b.besideSection
+			p.sub += b.lookedAt()
 		}
 		b.pages = append(b.pages, p)
 	}
@@ -141,6 +142,18 @@ func (b *binder) planSub() string {
 		return "walls cut through; the bed cannot be built"
 	}
 	return "walls cut through; the bed is not placed yet"
+}
+
+// lookedAt says which wall the section looks at, and where it is cut.
+func (b *binder) lookedAt() string {
+	if !b.s.Stands {
+		return ""
+	}
+	words := "; where it is cut is on sheet 1"
+	if w := newSection(b.s, nil).behind; w != nil {
+		words = ", looking at wall " + between(w.Key) + words
+	}
+	return words
 }
 
 func (b *binder) wallSub(w *fit.Wall) string {
