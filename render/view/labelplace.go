@@ -132,8 +132,11 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 				continue
 			}
 			cost := r*awayCost + float64(g.cost(box, l.on))
-			if l.strays(mid, box, c.st.Gap) {
+			if cost < least && l.strays(mid, box, c.st.Gap) {
 				cost += g.way(l.dot, foot(l.dot, box))
+				if l.inside && c.goesOut(l.dot, foot(l.dot, box)) {
+					cost += wordCross
+				}
 			}
 			if cost < least-1e-9 && !(l.inside && c.leaves(box)) {
 				best, least = mid, cost
@@ -150,6 +153,17 @@ func (c *canvas) wrapped(wide render.Paper, words string, ink render.Ink) []line
 		lines = append(lines, line{w, c.st.Body, ink})
 	}
 	return lines
+}
+
+// goesOut tells whether a leader from a dot in the room, or in its walls, leaves the room on its way.
+func (c *canvas) goesOut(dot, end render.Point) bool {
+	const steps = 8
+	for i := steps / 4; i < steps && len(c.room) > 0; i++ {
+		if !c.room.Inside(dot.Between(end, float64(i)/steps)) {
+			return true
+		}
+	}
+	return false
 }
 
 // leaves tells whether a box reaches out of the room.

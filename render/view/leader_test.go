@@ -52,6 +52,9 @@ func TestLeadersPointAtTheirThing(t *testing.T) {
 			if b := render.Bounds(own); len(own) > 1 && !b.Grow(0.2).Contains(dot) {
 				t.Errorf("%s: the leader of %s ends at %v, it covers %v", name, l.Ref, dot, b)
 			}
+			if strings.HasPrefix(l.Ref, "reading.") && onPlanOut(s, d, dot.Between(end, 0.6)) {
+				t.Errorf("%s: the leader of %s leaves the room", name, l.Ref)
+			}
 			for _, m := range d.Marks {
 				if m.Kind == render.KindText && m.Ref != l.Ref && strikes(dot, end, m.Bounds().Grow(-0.2)) {
 					t.Errorf("%s: the leader of %s runs through %q", name, l.Ref, m.Text.Words)
@@ -59,6 +62,15 @@ func TestLeadersPointAtTheirThing(t *testing.T) {
 			}
 		}
 	})
+}
+
+// onPlanOut tells whether a place on a plan lies outside the room.
+func onPlanOut(s *fit.Scene, d render.Drawing, at render.Point) bool {
+	var q []render.Point
+	for _, c := range s.Outline {
+		q = append(q, onPlan(s, d, c))
+	}
+	return !render.Polygon(q...).Inside(at)
 }
 
 // strikes tells whether a line has a point in a rectangle.

@@ -69,14 +69,29 @@ func (p *planner) level(ref string, q geom.V2, value, of string) {
 	marks := p.st.LevelMark(ref, render.Point{}, value, of)
 	box := render.Bounds(marks)
 	dot := p.on(q)
-	in := p.on(centroid(p.s.Outline)).Minus(dot)
-	aside := func(d, size render.Paper) render.Paper {
-		return render.Paper(math.Copysign(float64(size/2+p.st.Gap*1.5), float64(d)))
-	}
-	home := dot.Plus(render.Point{X: aside(in.X, box.W()), Y: aside(in.Y, box.H())})
+	home := p.beside(dot, p.on(centroid(p.s.Outline)).Minus(dot), box)
 	p.notes = append(p.notes, label{
 		ref: ref, home: home, near: atSpot, dot: dot, block: &markings{marks, box}, inside: true, last: true,
 	})
+}
+
+// beside returns the middle of a box whose corner stands at a spot: on the side that in points to, if that is in the room.
+func (p *planner) beside(dot, in render.Point, box render.Rect) render.Point {
+	half := render.Point{X: box.W()/2 + p.st.Gap*1.5, Y: box.H()/2 + p.st.Gap*1.5}
+	if in.X < 0 {
+		half.X = -half.X
+	}
+	if in.Y < 0 {
+		half.Y = -half.Y
+	}
+	for _, turn := range []render.Point{{X: 1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: 1}, {X: -1, Y: -1}} {
+		mid := dot.Plus(render.Point{X: half.X * turn.X, Y: half.Y * turn.Y})
+		size := render.Point{X: box.W() / 2, Y: box.H() / 2}
+		if !p.canvas.leaves(render.Rect{Min: mid.Minus(size), Max: mid.Plus(size)}) {
+			return mid
+		}
+	}
+	return dot.Plus(half)
 }
 
 // atSpot is how far the mark of a height may stand from its place beside the spot without a leader.

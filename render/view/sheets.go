@@ -42,6 +42,7 @@ type Sheet struct {
 func Sheets(s *fit.Scene, answers []fit.Answer, o SheetOptions) []Sheet {
 	b := &binder{s: s, answers: answers, o: o, st: render.SheetStyle, known: knownOf(s)}
 	b.drawings()
+	b.againPages()
 	b.answerPages()
 	b.partPages()
 	b.cautionPage()
@@ -89,6 +90,7 @@ type binder struct {
 	known   known
 	pages   []page
 	cutOn   int // number of the sheet with the section
+	againOn int // number of the sheet that lists all readings to take again, 0 where there is none
 }
 
 // page is one sheet to be: a drawing at the largest usual scale, or a list.
