@@ -46,14 +46,28 @@ func drawings(s *fit.Scene, answers []fit.Answer) []drawing {
 		key := s.Walls[i].Key
 		out = append(out, drawing{"wall-" + key, func(o view.Options) render.Drawing { return view.Wall(s, answers, key, o) }})
 	}
-	if s.Bed != nil {
-		out = append(out,
-			drawing{"bed-front", func(o view.Options) render.Drawing { return view.BedFront(s.Bed, o) }},
-			drawing{"bed-left", func(o view.Options) render.Drawing { return view.BedEnd(s.Bed, bunk.Left, o) }},
-			drawing{"bed-right", func(o view.Options) render.Drawing { return view.BedEnd(s.Bed, bunk.Right, o) }},
-			drawing{"bed-above", func(o view.Options) render.Drawing { return view.BedAbove(s.Bed, o) }})
+	return append(out, bedDrawings(s)...)
+}
+
+// bedDrawings lists the views of the bed alone; where it cannot be built they say why.
+func bedDrawings(s *fit.Scene) []drawing {
+	of := func(name, title string, draw func(*bunk.Bed, view.Options) render.Drawing) drawing {
+		return drawing{name, func(o view.Options) render.Drawing {
+			if s.Bed == nil {
+				return view.NoBed(s, title, o)
+			}
+			return draw(s.Bed, o)
+		}}
 	}
-	return out
+	end := func(e bunk.End) func(*bunk.Bed, view.Options) render.Drawing {
+		return func(b *bunk.Bed, o view.Options) render.Drawing { return view.BedEnd(b, e, o) }
+	}
+	return []drawing{
+		of("bed-front", "Bed from the front", view.BedFront),
+		of("bed-left", "Bed from the left end", end(bunk.Left)),
+		of("bed-right", "Bed from the right end", end(bunk.Right)),
+		of("bed-above", "Bed from above", view.BedAbove),
+	}
 }
 
 // drawFlags are what the command line asks for.
