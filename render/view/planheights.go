@@ -11,6 +11,9 @@ import (
 
 // heights marks the heights of the ceiling where they were read.
 func (p *planner) heights() {
+	if p.o.Beside {
+		return
+	}
 	for i, f := range p.s.Job.Room.Ceilings {
 		key := "ceiling." + keyOr(f.Key, i)
 		for k, h := range f.Heights {

@@ -29,6 +29,7 @@ type stance struct {
 	out    float64 // from the wall to the near side
 	near   float64 // where the wall's nearest point is
 	by     geom.V2 // how far the bed was moved
+	back   string  // the wall that its other side came up to, "" for none
 }
 
 // stanceAt looks at the bed, moved by a way in the room, from a wall. ok is false where no side of the bed faces that wall.
@@ -69,23 +70,41 @@ func facing(s *fit.Scene, w *fit.Wall) (job.Turn, bool) {
 	return "", false
 }
 
-// stayAt is how much nearer another wall must come before the bed goes over to it, mm: it does not flutter between two.
-const stayAt = 80
-
-// Move returns where the bed would stand if it were moved by a way in the room, in mm: at the wall that it then is nearest to, settled on
-// what is near. The scene must have a bed that stands.
+// Move returns where the bed would stand if it were moved by a way in the room, in mm: at the nearest wall that the same part of it faces,
+// settled on what is near. The scene must have a bed that stands.
 func Move(s *fit.Scene, by geom.V2, snap Snapping) Pose {
 	best, ok := stanceAt(s, s.At, by)
 	if !ok {
 		return Pose{Place: s.Job.Place}
 	}
-	least := best.out - stayAt
+	least := best.out
+	if !best.over() {
+		least = math.Inf(1)
+	}
 	for i := range s.Walls {
-		if st, ok := stanceAt(s, &s.Walls[i], by); ok && st.out < least && st.over() {
+		if st, ok := stanceAt(s, &s.Walls[i], by); ok && st.turn == best.turn && st.out < least && st.over() {
 			best, least = st, st.out
 		}
 	}
+	best.stopAtBack(s, by, snap.Within)
 	return best.settle(s, snap)
+}
+
+// stopAtBack keeps the bed from going through the wall behind its other side, and settles it there where it comes near.
+func (st *stance) stopAtBack(s *fit.Scene, by geom.V2, within float64) {
+	for i := range s.Walls {
+		w := &s.Walls[i]
+		other, ok := stanceAt(s, w, by)
+		if !ok || w.In.Dot(st.wall.In) > 0 || math.Abs(w.In.Cross(st.wall.In)) > skewed || !other.over() {
+			continue
+		}
+		if gap := other.out - other.near; gap <= within {
+			st.out, st.back = st.out+gap, w.Key
+			if w.BaseDeep > 0 {
+				st.out -= w.BaseDeep
+			}
+		}
+	}
 }
 
 // over tells whether the bed stands before a wall, not beyond its ends.
@@ -132,6 +151,10 @@ func (p *Pose) out(st stance, snap Snapping) {
 	if gap <= snap.Within {
 		p.on("against wall " + st.wall.Key)
 		return
+	}
+	if st.back != "" {
+		p.on("up to wall " + st.back)
+		snap.Step = 0
 	}
 	p.Place.Gap = length.Some(max(0, onStep(gap, snap.Step)))
 }

@@ -86,17 +86,12 @@ func TestMoveSettles(t *testing.T) {
 		{"into corner B", geom.V2{X: 1320}, job.Placement{Wall: "AB", From: "B"}, "in corner B"},
 		{"off the wall", geom.V2{Y: -300.2}, job.Placement{Wall: "AB", From: "A", Along: mm(500), Gap: length.Some(mm(315))}, ""},
 		{"a little off the wall", geom.V2{Y: -20}, job.Placement{Wall: "AB", From: "A", Along: mm(500)}, "against wall AB"},
-		{"to the wall opposite", geom.V2{Y: -1890}, job.Placement{Wall: "CD", From: "C", Along: mm(1382), Turn: job.AgainstFront}, "against wall CD"},
 	} {
 		s := standing(t, nil)
 		if c.want.Turn == "" {
 			c.want.Turn = job.AgainstSide
 		}
 		got := Move(s, c.by, Snapping{Step: length.Millimetre, Within: near})
-		if c.name == "to the wall opposite" { // 4000 less what is on its other side
-			_, hi := foot(s)
-			c.want.Along = mm(4000-hi.X).Round(length.Millimetre, length.Nearest)
-		}
 		if c.name == "into corner B" {
 			_, hi := foot(s)
 			c.by.X = 4000 - hi.X - 10
@@ -130,12 +125,11 @@ func TestFourTurnsComeBack(t *testing.T) {
 			t.Errorf("%s: its middle moved by %v", s.Job.Place.Turn, d)
 		}
 	}
-	if l, _ := foot(s); math.Abs(l.X-lo.X) > 1e-3 || s.Job.Place.Turn != job.AgainstSide {
+	if l, _ := foot(s); math.Abs(l.X-lo.X) > 1e-3 || s.Job.Place.Turn != job.AgainstSide || s.Job.Place.Wall != "AB" {
 		t.Errorf("back at %v, was %v", l, lo)
 	}
-	pressed := standing(t, nil)
-	if p := Turn(pressed, Snapping{}).Place; p.Gap.Set || p.Turn != job.AgainstLeft {
-		t.Errorf("a bed that was pressed to its wall turns to %+v", p)
+	if p := Turn(s, Snapping{}).Place; p.Wall != "BC" { // what faced up the plan faces right after a turn clockwise
+		t.Errorf("turned once it stands at %s", p.Wall)
 	}
 }
 
@@ -144,6 +138,10 @@ func TestPressAndMirror(t *testing.T) {
 	p := Press(s)
 	if p.Place.Gap.Set || p.Place.Wall != "AB" || p.Place.Along != length.FromMM(500) || !strings.Contains(p.On, "against wall AB") {
 		t.Errorf("pressed: %+v, on %q", p.Place, p.On)
+	}
+	corner := standing(t, func(j *job.Job) { j.Place.Along, j.Place.Gap = length.FromMM(100), length.Some(length.FromMM(700)) })
+	if p := Press(corner).Place; p.Along != 0 || p.From != "A" || !p.Gap.Set {
+		t.Errorf("with its end nearest to wall DA: %+v", p)
 	}
 	if m := Mirror(s).Place; !m.Mirror || m.Along != s.Job.Place.Along {
 		t.Errorf("mirrored: %+v", m)
