@@ -4,24 +4,10 @@
 set -eu
 cd "$(dirname "$0")/.."
 
-say() { printf '\n== %s\n' "$1"; }
+. cmd/need.sh
 
-# need COMMAND PACKAGE WHY: installs a Debian package where its command is missing; does nothing where it is there.
-need() {
-	command -v "$1" >/dev/null 2>&1 && return
-	say "installing $2: $3"
-	root=""
-	[ "$(id -u)" -eq 0 ] || root="sudo"
-	$root apt-get update -qq
-	$root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$2"
-}
-
-if ! command -v go >/dev/null 2>&1; then
-	echo "go is missing: install Go 1.26 or newer, then run this again" >&2
-	exit 2
-fi
-need gcc gcc "the race detector needs a C compiler"
-[ -e /usr/include/stdio.h ] || need no-such-command libc6-dev "the race detector needs the C library's headers"
+need_go
+install "the race detector needs a C compiler" gcc libc6-dev
 
 say "form: gofmt"
 unformatted=$(gofmt -l cmd furniture render room samples ui)
@@ -44,5 +30,8 @@ racy=$(grep -lE '^\s*go (func|[a-z])' -r --include='*.go' cmd furniture render r
 if [ -n "$racy" ]; then
 	say "tests under the race detector: $racy"
 	CGO_ENABLED=1 go test -race $racy
+fi
+if [ "$(uname)" = Linux ]; then
+	sh cmd/window-test.sh
 fi
 say "all is well"

@@ -3,6 +3,8 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
+
+	"bunkwright/samples"
 )
 
 // menu holds every command with its key.
@@ -15,13 +17,24 @@ func (w *Window) menu() *fyne.MainMenu {
 		m.Shortcut = s
 		return m
 	}
-	undo := item("Undo", w.undo, key(fyne.KeyZ, 0))
-	redo := item("Redo", w.redo, key(fyne.KeyZ, fyne.KeyModifierShift))
+	undo := item("Undo", w.undo, &fyne.ShortcutUndo{})
+	redo := item("Redo", w.redo, &fyne.ShortcutRedo{})
+	recent := fyne.NewMenuItem("Open recent", nil)
+	recent.ChildMenu = fyne.NewMenu("", w.recentItems()...)
+	sample := fyne.NewMenuItem("Samples", nil)
+	sample.ChildMenu = fyne.NewMenu("", w.sampleItems()...)
 	menu := fyne.NewMainMenu(
 		fyne.NewMenu("File",
-			item("Open...", w.open, key(fyne.KeyO, 0)),
+			item("Open...", w.openDialog, key(fyne.KeyO, 0)),
+			recent, sample,
+			fyne.NewMenuItemSeparator(),
 			item("Save", w.save, key(fyne.KeyS, 0)),
 			item("Save as...", w.saveAs, key(fyne.KeyS, fyne.KeyModifierShift)),
+			fyne.NewMenuItemSeparator(),
+			item("Print the sheets", w.print, key(fyne.KeyP, 0)),
+			item("What cannot be as it is", w.problems, nil),
+			fyne.NewMenuItemSeparator(),
+			item("Close", w.close, key(fyne.KeyW, 0)),
 		),
 		fyne.NewMenu("Edit", undo, redo,
 			fyne.NewMenuItemSeparator(),
@@ -30,6 +43,10 @@ func (w *Window) menu() *fyne.MainMenu {
 			item("Press to the wall (W)", w.place.press, nil),
 		),
 		fyne.NewMenu("View",
+			item("Room", func() { w.show(roomStage) }, key(fyne.Key1, 0)),
+			item("Bed", func() { w.show(bedStage) }, key(fyne.Key2, 0)),
+			item("Place", func() { w.show(placingStage) }, key(fyne.Key3, 0)),
+			fyne.NewMenuItemSeparator(),
 			item("Fit all", w.place.fitAll, key(fyne.Key0, 0)),
 			item("Feet and inches", func() { w.showIn("in") }, nil),
 			item("Millimetres", func() { w.showIn("mm") }, nil),
@@ -41,4 +58,25 @@ func (w *Window) menu() *fyne.MainMenu {
 		menu.Refresh()
 	})
 	return menu
+}
+
+func (w *Window) recentItems() (items []*fyne.MenuItem) {
+	for _, path := range w.app.Preferences().StringList(recentKey) {
+		items = append(items, fyne.NewMenuItem(path, func() { w.Open(path) }))
+	}
+	if len(items) == 0 {
+		none := fyne.NewMenuItem("nothing yet", nil)
+		none.Disabled = true
+		items = append(items, none)
+	}
+	return items
+}
+
+func (w *Window) sampleItems() (items []*fyne.MenuItem) {
+	names, _ := samples.Files.ReadDir(".")
+	for _, f := range names {
+		name := f.Name()
+		items = append(items, fyne.NewMenuItem(sampleWords(name), func() { w.OpenSample(name) }))
+	}
+	return items
 }

@@ -4,6 +4,8 @@
 package ui
 
 import (
+	"net/url"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -19,10 +21,15 @@ type Window struct {
 	live    *live
 	tape    *tape
 	status  *status
+	banner  *banner
 	stage   stage
 	stages  map[stage]fyne.CanvasObject
+	jumps   map[stage]func(key string) // goes to the field of a key
 	middle  *fyne.Container
 	place   *placeStage
+	empty   fyne.CanvasObject
+	folder  string               // of recovery copies of jobs without a file
+	openURL func(*url.URL) error // opens something in the system's own program; nil: nothing is opened
 }
 
 // stage is one part of the job.
@@ -43,33 +50,62 @@ var (
 	least = fyne.NewSize(1100, 700)
 )
 
-// New makes the window of a session; it is not shown yet.
-func New(a fyne.App, s *session.Session) *Window {
+// New makes the window of a session; it is not shown yet. Folder is where the session keeps copies of jobs without a file.
+func New(a fyne.App, s *session.Session, folder string) *Window {
 	a.Settings().SetTheme(control.Theme{})
-	w := &Window{app: a, win: a.NewWindow("Bunkwright"), session: s, stage: placingStage}
+	w := &Window{app: a, win: a.NewWindow("Bunkwright"), session: s, stage: placingStage, folder: folder, openURL: a.OpenURL}
+	w.win.SetIcon(Icon())
 	w.live = newLive(s)
+	w.banner = newBanner()
 	w.tape = newTape(w)
 	w.status = newStatus(w)
 	w.place = newPlaceStage(w)
-	w.middle = container.NewStack(w.place.object)
-	w.win.SetContent(container.New(frame{}, w.tape.object, w.middle, w.status.object))
+	w.stages = map[stage]fyne.CanvasObject{placingStage: w.place.object}
+	w.jumps = map[stage]func(string){}
+	w.empty = w.newEmpty()
+	w.middle = container.NewStack(w.empty)
+	w.win.SetContent(container.New(frame{}, w.tape.object, container.NewBorder(w.banner.object, nil, nil, nil, w.middle), w.status.object))
 	w.win.SetPadded(false)
-	w.win.Resize(usual)
+	w.remembered()
 	w.win.SetMainMenu(w.menu())
 	w.win.Canvas().SetOnTypedKey(w.key)
+	w.win.SetOnDropped(w.dropped)
+	w.win.SetCloseIntercept(w.close)
 	a.Settings().AddListener(func(fyne.Settings) { w.repaint() })
-	w.live.watch(w.retitle)
+	w.live.watch(w.follow)
 	return w
 }
 
-// Open opens a job file.
-func (w *Window) Open(path string) error { return w.session.Open(path) }
+// remembered gives the window the size and the columns it had last.
+func (w *Window) remembered() {
+	p := w.app.Preferences()
+	w.win.Resize(fyne.NewSize(
+		max(least.Width, float32(p.FloatWithFallback("width", float64(usual.Width)))),
+		max(least.Height, float32(p.FloatWithFallback("height", float64(usual.Height))))))
+	w.place.object.Shares[0] = float32(p.FloatWithFallback("left", float64(w.place.object.Shares[0])))
+	w.place.object.Shares[1] = float32(p.FloatWithFallback("right", float64(w.place.object.Shares[1])))
+}
+
+// dropped opens a file that was dropped on the window.
+func (w *Window) dropped(_ fyne.Position, files []fyne.URI) {
+	if len(files) > 0 {
+		w.Open(files[0].Path())
+	}
+}
 
 // Fyne returns the window of the toolkit, for tests.
 func (w *Window) Fyne() fyne.Window { return w.win }
 
 // ShowAndRun shows the window until it is closed.
 func (w *Window) ShowAndRun() { w.win.ShowAndRun() }
+
+// follow shows the stage of a job that was opened, and the job's name.
+func (w *Window) follow() {
+	if len(w.middle.Objects) == 1 && w.middle.Objects[0] == w.empty && w.session.Job() != nil {
+		w.show(w.stage)
+	}
+	w.retitle()
+}
 
 func (w *Window) retitle() {
 	title := "Bunkwright"
@@ -85,7 +121,11 @@ func (w *Window) repaint() {
 	w.place.redraw()
 }
 
-func (w *Window) key(e *fyne.KeyEvent) { w.place.key(e) }
+func (w *Window) key(e *fyne.KeyEvent) {
+	if w.stage == placingStage {
+		w.place.key(e)
+	}
+}
 
 // frame lays out the tape at the top, the status line at the bottom, and the stage between them.
 type frame struct{}

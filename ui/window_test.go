@@ -26,7 +26,7 @@ func opened(t *testing.T, name string) (*Window, string) {
 	if err := os.WriteFile(path, data, 0o644); err != nil {
 		t.Fatal(err)
 	}
-	w := New(test.NewTempApp(t), session.New(session.Options{Post: fyne.DoAndWait}))
+	w := New(test.NewTempApp(t), session.New(session.Options{Post: fyne.DoAndWait}), t.TempDir())
 	if err := w.Open(path); err != nil {
 		t.Fatal(err)
 	}

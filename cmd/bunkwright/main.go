@@ -1,9 +1,11 @@
-// Command bunkwright is the window.
+// Command bunkwright is the window: bunkwright [job.toml]
 package main
 
 import (
+	"flag"
 	"fmt"
 	"os"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
@@ -15,13 +17,27 @@ import (
 func main() { os.Exit(run(os.Args[1:])) }
 
 func run(args []string) int {
+	f := flag.NewFlagSet("bunkwright", flag.ContinueOnError)
+	f.Usage = func() { fmt.Fprintln(f.Output(), "usage: bunkwright [job.toml]") }
+	if err := f.Parse(args); err != nil {
+		return 2
+	}
 	a := app.NewWithID("org.bunkwright.planner")
-	w := ui.New(a, session.New(session.Options{Post: fyne.Do, Folder: a.Storage().RootURI().Path()}))
-	if len(args) > 0 {
-		if err := w.Open(args[0]); err != nil {
-			fmt.Fprintln(os.Stderr, err)
+	folder := a.Storage().RootURI().Path()
+	w := ui.New(a, session.New(session.Options{Post: fyne.Do, Folder: folder}), folder)
+	if f.NArg() > 0 {
+		if err := w.Open(f.Arg(0)); err != nil {
+			fmt.Fprintln(os.Stderr, err) // the window says it too
 		}
 	}
+	go tick(w)
 	w.ShowAndRun()
 	return 0
+}
+
+// tick lets the window look after its file every second.
+func tick(w *ui.Window) {
+	for range time.Tick(time.Second) {
+		fyne.Do(w.Tick)
+	}
 }
