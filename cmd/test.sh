@@ -24,7 +24,7 @@ need gcc gcc "the race detector needs a C compiler"
 [ -e /usr/include/stdio.h ] || need no-such-command libc6-dev "the race detector needs the C library's headers"
 
 say "form: gofmt"
-unformatted=$(gofmt -l cmd furniture render room samples)
+unformatted=$(gofmt -l cmd furniture render room samples ui)
 [ -z "$unformatted" ] || { echo "not in gofmt's form:"; echo "$unformatted"; exit 1; }
 
 # The window needs cgo and the toolkit's C code; everything else is plain Go and is checked without a C compiler.
@@ -40,7 +40,7 @@ say "tests"
 CGO_ENABLED=0 go test $packages
 
 # Packages that start goroutines run once more under the race detector.
-racy=$(grep -lE '^\s*go (func|[a-z])' -r --include='*.go' cmd furniture render room samples | grep -v _test.go | xargs -r -n1 dirname | sort -u | sed 's|^|./|')
+racy=$(grep -lE '^\s*go (func|[a-z])' -r --include='*.go' cmd furniture render room samples ui | grep -v _test.go | xargs -r -n1 dirname | sort -u | sed 's|^|./|')
 if [ -n "$racy" ]; then
 	say "tests under the race detector: $racy"
 	CGO_ENABLED=1 go test -race $racy

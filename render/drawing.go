@@ -8,9 +8,11 @@ package render
 // Drawing is one finished picture. Nothing in it is relative: every mark has its own pen and
 // its own coordinates, so that a mark can be picked, lit, moved or left out alone.
 type Drawing struct {
-	Title string // names the page in an outline; outputs do not write it on the paper
-	W, H  Paper
-	Marks []Mark // the last is on top
+	Title  string // names the page in an outline; outputs do not write it on the paper
+	W, H   Paper
+	Marks  []Mark  // the last is on top
+	Scale  float64 // mm on paper for each mm of what is drawn; 0: not to scale
+	Origin Point   // where the origin of what is drawn stands
 }
 
 // Add puts marks on top of the drawing.

@@ -3,8 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 	"strings"
 	"time"
 
@@ -13,8 +11,6 @@ import (
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/render/pdf"
-	"bunkwright/render/raster"
-	"bunkwright/render/svg"
 	"bunkwright/render/view"
 )
 
@@ -50,14 +46,28 @@ func drawings(s *fit.Scene, answers []fit.Answer) []drawing {
 		key := s.Walls[i].Key
 		out = append(out, drawing{"wall-" + key, func(o view.Options) render.Drawing { return view.Wall(s, answers, key, o) }})
 	}
-	if s.Bed != nil {
-		out = append(out,
-			drawing{"bed-front", func(o view.Options) render.Drawing { return view.BedFront(s.Bed, o) }},
-			drawing{"bed-left", func(o view.Options) render.Drawing { return view.BedEnd(s.Bed, bunk.Left, o) }},
-			drawing{"bed-right", func(o view.Options) render.Drawing { return view.BedEnd(s.Bed, bunk.Right, o) }},
-			drawing{"bed-above", func(o view.Options) render.Drawing { return view.BedAbove(s.Bed, o) }})
+	return append(out, bedDrawings(s)...)
+}
+
+// bedDrawings lists the views of the bed alone; where it cannot be built they say why.
+func bedDrawings(s *fit.Scene) []drawing {
+	of := func(name, title string, draw func(*bunk.Bed, view.Options) render.Drawing) drawing {
+		return drawing{name, func(o view.Options) render.Drawing {
+			if s.Bed == nil {
+				return view.NoBed(s, title, o)
+			}
+			return draw(s.Bed, o)
+		}}
 	}
-	return out
+	end := func(e bunk.End) func(*bunk.Bed, view.Options) render.Drawing {
+		return func(b *bunk.Bed, o view.Options) render.Drawing { return view.BedEnd(b, e, o) }
+	}
+	return []drawing{
+		of("bed-front", "Bed from the front", view.BedFront),
+		of("bed-left", "Bed from the left end", end(bunk.Left)),
+		of("bed-right", "Bed from the right end", end(bunk.Right)),
+		of("bed-above", "Bed from above", view.BedAbove),
+	}
 }
 
 // drawFlags are what the command line asks for.
@@ -69,7 +79,7 @@ type drawFlags struct {
 
 func runDraw(s *session, args []string) (int, error) {
 	f := s.flags(drawCommand)
-	out := f.String("o", "out", "folder for all drawings, or one file: .png or .svg for one view, .pdf for the sheets")
+	out := f.String("o", "out", "folder for all drawings, or one file: .png or .svg for one view (the plan where --view names none), .pdf for all sheets")
 	name := f.String("view", "", "one view only: plan, section, stick, wall-AB, bed-front, bed-left, bed-right, bed-above")
 	paper := f.String("paper", "", "letter or a4; letter in inches, a4 in mm where it is not said")
 	date := f.String("date", "", "day to print on the sheets, such as 2027-06-09; today where it is not said")
@@ -119,59 +129,9 @@ func dayOf(text string) (time.Time, error) {
 	return day, nil
 }
 
-func (d drawFlags) run(s *session, file *jobfile.File, scene *fit.Scene, answers []fit.Answer) error {
-	switch ext := filepath.Ext(d.out); ext {
-	case ".png", ".svg":
-		return d.one(s, file, scene, answers)
-	case ".pdf":
-		return written(s, d.out, func(w io.Writer) error { return d.sheets(w, file, scene, answers) })
-	}
-	if err := os.MkdirAll(d.out, 0o755); err != nil {
-		return err
-	}
-	for _, v := range drawings(scene, answers) {
-		if d.view != "" && v.name != d.view {
-			continue
-		}
-		if err := written(s, filepath.Join(d.out, v.name+".png"), func(w io.Writer) error { return png(w, v.draw(screen(file))) }); err != nil {
-			return err
-		}
-	}
-	if d.view != "" {
-		return nil
-	}
-	return written(s, filepath.Join(d.out, "sheets.pdf"), func(w io.Writer) error { return d.sheets(w, file, scene, answers) })
-}
-
-// one writes one view to one file.
-func (d drawFlags) one(s *session, file *jobfile.File, scene *fit.Scene, answers []fit.Answer) error {
-	name := d.view
-	if name == "" {
-		name = "plan"
-	}
-	var known []string
-	for _, v := range drawings(scene, answers) {
-		known = append(known, v.name)
-		if v.name != name {
-			continue
-		}
-		return written(s, d.out, func(w io.Writer) error {
-			if filepath.Ext(d.out) == ".svg" {
-				return svg.Write(w, v.draw(screen(file)).Substituted(), render.Light)
-			}
-			return png(w, v.draw(screen(file)))
-		})
-	}
-	return fmt.Errorf("there is no view %q\nhint: one of %s", name, strings.Join(known, ", "))
-}
-
 // screen are the options of a picture for a screen.
 func screen(file *jobfile.File) view.Options {
 	return view.Options{Mirror: file.Job.Place.Mirror, Unit: unitOf(file.Job.Unit), W: render.Px(pictureWide), H: render.Px(pictureHigh)}
-}
-
-func png(w io.Writer, d render.Drawing) error {
-	return raster.PNG(w, d.Substituted(), 1, render.Light)
 }
 
 // sheets writes all sheets as one PDF.
@@ -188,21 +148,4 @@ func (d drawFlags) sheets(w io.Writer, file *jobfile.File, scene *fit.Scene, ans
 		pages = append(pages, pdf.Page{Drawing: page, Size: size, Landscape: page.W > page.H})
 	}
 	return pdf.Write(w, pages, pdf.Info{Title: file.Job.Name, Date: d.day})
-}
-
-// written writes a file and says where it is.
-func written(s *session, name string, write func(io.Writer) error) error {
-	f, err := os.Create(name)
-	if err != nil {
-		return err
-	}
-	if err := write(f); err != nil {
-		f.Close()
-		return fmt.Errorf("%s: %w", name, err)
-	}
-	if err := f.Close(); err != nil {
-		return err
-	}
-	_, err = fmt.Fprintln(s.out, "wrote", name)
-	return err
 }

@@ -39,7 +39,11 @@ func runExplain(s *session, args []string) (int, error) {
 	if r, ok := yardstick.Find(id); ok {
 		return exitSettled, s.explainRow(r, *asJSON)
 	}
-	return exitUsage, fmt.Errorf("there is no question or rule %q\n%s", id, strings.TrimSpace(hint(nearest(id, everyID()))))
+	help := explainable()
+	if near := nearest(id, everyID()); near != "" {
+		help = strings.TrimSpace(hint(near))
+	}
+	return exitUsage, fmt.Errorf("there is no question or rule %q\n%s", id, help)
 }
 
 func explainable() string {

@@ -81,7 +81,11 @@ func withHints(err error) error {
 	var bad *worked.InputError
 	switch {
 	case errors.As(err, &unknown):
-		text += "\n" + hint(nearest(unknown.ID, unknown.Among))
+		near := hint(nearest(unknown.ID, unknown.Among))
+		if near == "" {
+			near = "hint: bunkfit measure --list names everything that can be measured"
+		}
+		text += "\n" + near
 	case errors.As(err, &bad):
 		if bad.Word != "" {
 			text += "\n" + hint(nearest(bad.Word, bad.Among))

@@ -1,10 +1,11 @@
 package main
 
-// nearest returns the word of a list that takes the fewest single-letter changes to reach, "" where none is near.
+// nearest returns the word of a list that takes the fewest single-letter changes to reach: about a third of its letters, at most four.
+// It returns "" where none is that near, since a far-fetched word is worse than none.
 func nearest(word string, list []string) string {
-	best, least := "", len(word)/2+2
+	best, least := "", min(4, max(1, (len(word)+1)/3))+1
 	for _, w := range list {
-		if d := distance(word, w); d < least {
+		if d := distance(word, w); d < least && d < len(w) {
 			best, least = w, d
 		}
 	}

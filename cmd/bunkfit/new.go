@@ -1,7 +1,9 @@
 package main
 
 import (
+	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"strings"
 
@@ -72,18 +74,22 @@ func startOf(words []string, unit, places, name string) (job.Start, error) {
 	return s, nil
 }
 
-// writeNew writes a file that does not exist yet.
+// writeNew writes a file that does not exist yet, whole or not at all.
 func writeNew(name string, data []byte) error {
-	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	switch {
+	case errors.Is(err, fs.ErrExist):
+		return fmt.Errorf("%s: exists already and is not overwritten\nhint: choose another name with -o", name)
+	case err != nil:
+		return unwritten(name, err)
+	}
+	_, err = f.Write(data)
+	if closing := f.Close(); err == nil {
+		err = closing
+	}
 	if err != nil {
-		if os.IsExist(err) {
-			return fmt.Errorf("%s: exists already and is not overwritten\nhint: choose another name with -o", name)
-		}
-		return err
+		os.Remove(name)
+		return unwritten(name, err)
 	}
-	if _, err := f.Write(data); err != nil {
-		f.Close()
-		return err
-	}
-	return f.Close()
+	return nil
 }

@@ -2,11 +2,17 @@ package main
 
 import (
 	"encoding/csv"
+	"errors"
 	"fmt"
 	"io"
+	"strconv"
+	"strings"
+	"unicode/utf8"
 
 	"bunkwright/furniture"
 	"bunkwright/furniture/bunk"
+	"bunkwright/furniture/job"
+	"bunkwright/furniture/job/jobfile"
 	"bunkwright/room/length"
 )
 
@@ -36,7 +42,7 @@ func runParts(s *session, args []string) (int, error) {
 	}
 	bed, err := bunk.Build(file.Job.Bed)
 	if err != nil {
-		return exitOpen, fmt.Errorf("the bed cannot be built:\n%w", err)
+		return exitUsage, notBuilt(file, err)
 	}
 	unit := unitOf(file.Job.Unit)
 	switch {
@@ -49,14 +55,47 @@ func runParts(s *session, args []string) (int, error) {
 	return exitSettled, nil
 }
 
+// notBuilt says which sizes no bed can be built of, each with its line.
+func notBuilt(file *jobfile.File, err error) error {
+	text := "the bed cannot be built:"
+	for _, p := range job.SizeProblems(&file.Job, err) {
+		text += fmt.Sprintf("\n%s:%d: %s", file.Name, file.Line(p.Key), p)
+	}
+	return errors.New(text)
+}
+
 func printParts(w io.Writer, name string, bed bunk.Bed, unit length.Unit) {
 	show := func(l length.Length) string { return length.Format(l, length.Style{Unit: unit}) }
-	fmt.Fprintf(w, "%s: %d boards\n\n%5s  %-18s %-12s %-16s %12s  %s\n", name, len(bed.Parts), "count", "part", "cut from", "section", "length", "when")
+	rows := [][]string{{"count", "part", "cut from", "section", "length", "when"}}
 	for _, a := range furniture.CountAlike(bed.Parts) {
 		p := a.Part
 		section := show(p.Stock.Thick) + " x " + show(p.Width())
-		fmt.Fprintf(w, "%5d  %-18s %-12s %-16s %12s  %s\n", a.Count, p.Role, p.Stock.Name, section, show(p.Length), p.Class)
+		rows = append(rows, []string{strconv.Itoa(a.Count), p.Role, p.Stock.Name, section, show(p.Length), p.Class.String()})
 	}
+	fmt.Fprintf(w, "%s: %d boards\n\n%s", name, len(bed.Parts), inColumns(rows, "><<<><"))
+}
+
+// inColumns writes rows below each other, each column as wide as its widest text, with < set left and > set right.
+func inColumns(rows [][]string, set string) string {
+	wide := make([]int, len(set))
+	for _, row := range rows {
+		for i, text := range row {
+			wide[i] = max(wide[i], utf8.RuneCountInString(text))
+		}
+	}
+	var b strings.Builder
+	for _, row := range rows {
+		var cells []string
+		for i, text := range row {
+			fill := strings.Repeat(" ", wide[i]-utf8.RuneCountInString(text))
+			if set[i] == '>' {
+				text, fill = fill, text
+			}
+			cells = append(cells, text+fill)
+		}
+		b.WriteString(strings.TrimRight(strings.Join(cells, "  "), " ") + "\n")
+	}
+	return b.String()
 }
 
 func partsCSV(w io.Writer, alike []furniture.Alike, unit length.Unit) error {

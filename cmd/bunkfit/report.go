@@ -5,7 +5,9 @@ import (
 	"strings"
 
 	"bunkwright/furniture/fit"
+	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
+	"bunkwright/furniture/yardstick"
 	"bunkwright/room/length"
 )
 
@@ -14,6 +16,7 @@ type report struct {
 	s    *session
 	unit length.Unit
 	all  bool
+	job  *job.Job
 }
 
 // marks stand before an answer where there is no colour to tell verdicts apart.
@@ -50,13 +53,23 @@ func (r report) paint(v fit.Verdict, text string) string {
 }
 
 func (r report) answer(a fit.Answer) {
-	r.line("%s %s", r.paint(a.Verdict, marks[a.Verdict]), a.Sentence)
+	r.line("%s %s (%s)", r.paint(a.Verdict, marks[a.Verdict]), a.Sentence, a.ID)
 	r.line("    %s", r.paint(a.Verdict, wrapped(a.Say(r.unit), 96, "    ")))
 	if a.Accepted != "" {
-		r.line("    %s", wrapped("accepted: "+a.Accepted, 96, "    "))
+		r.line("    %s", wrapped("accepted: "+a.Accepted+r.tied(a), 96, "    "))
 	}
-	for _, l := range a.Lines {
-		r.rule(a, l)
+	if words := r.figures(a); words != "" {
+		r.line("    %s", wrapped(words, 96, "      "))
+	}
+	if r.all {
+		r.line("    print: %s", a.Print())
+	}
+	said := map[string]bool{}
+	for i, l := range a.Lines {
+		if text := r.rule(a, l, i == a.Decides); text != "" && !said[text] {
+			said[text] = true
+			r.line("    %s", wrapped(text, 96, "      "))
+		}
 	}
 	for _, n := range a.Notes {
 		r.line("    %s", wrapped(n, 96, "    "))
@@ -66,12 +79,33 @@ func (r report) answer(a fit.Answer) {
 	}
 }
 
-// rule prints a line of an answer: the one that decides always, advice that does not fit, all of them when asked for.
-func (r report) rule(a fit.Answer, l fit.Line) {
-	decides := a.Decides >= 0 && a.Lines[a.Decides].Row.ID == l.Row.ID && a.Lines[a.Decides].At == l.At
-	advice := l.Force.String() == "advice" && l.Verdict.Open()
+// tied tells how an acceptance is made to come back once what it was given for has changed.
+func (r report) tied(a fit.Answer) string {
+	for _, x := range r.job.Accepted {
+		if x.Question == a.ID && x.Inputs != "" {
+			return ""
+		}
+	}
+	return fmt.Sprintf(" (whatever changes; inputs = %q in [[accepted]] brings it back when what it was judged by does)", a.Print())
+}
+
+// figures prints what an answer worked out beside its verdict.
+func (r report) figures(a fit.Answer) string {
+	var words []string
+	if a.Band != "" {
+		words = append(words, strings.ReplaceAll(a.Band, "-", " "))
+	}
+	for _, f := range a.Figures {
+		words = append(words, f.Words(r.unit))
+	}
+	return strings.Join(words, "; ")
+}
+
+// rule returns a line of an answer in words: the one that decides always, advice that does not fit, all of them when asked for.
+func (r report) rule(a fit.Answer, l fit.Line, decides bool) string {
+	advice := l.Force == yardstick.Advice && l.Verdict.Open()
 	if !r.all && !decides && !advice {
-		return
+		return ""
 	}
 	against := l.Against(r.unit)
 	if against != l.Row.Quantity {
@@ -81,7 +115,10 @@ func (r report) rule(a fit.Answer, l fit.Line) {
 	if advice || r.all {
 		text += ": " + tell(l, r.unit)
 	}
-	r.line("    %s", wrapped(text, 96, "      "))
+	if r.all {
+		text += " [" + l.Row.ID + " at " + l.At + "]"
+	}
+	return text
 }
 
 func tell(l fit.Line, unit length.Unit) string {
@@ -90,6 +127,8 @@ func tell(l fit.Line, unit length.Unit) string {
 		return fit.Spoken(l.Ask)
 	case l.Verdict == fit.NotApplicable:
 		return "does not apply: " + fit.Spoken(l.Reason)
+	case l.HasSpare && l.Verdict == fit.DoesNotFit && l.Reason != "":
+		return fit.SpareWords(l.Spare, l.Row.Unit, unit) + ", " + fit.Spoken(l.Reason)
 	case l.HasSpare:
 		return fit.SpareWords(l.Spare, l.Row.Unit, unit)
 	}

@@ -31,9 +31,10 @@ type command struct {
 
 // session is what a subcommand works with.
 type session struct {
-	in       io.Reader
-	out, err io.Writer
-	colour   bool
+	in     io.Reader
+	out    *printed
+	err    io.Writer
+	colour bool
 }
 
 // commands lists the subcommands in the order of the help.
@@ -43,14 +44,14 @@ func commands() []command {
 
 // run executes one command line and returns the exit code.
 func run(args []string, in io.Reader, out, errOut io.Writer) int {
-	s := &session{in: in, out: out, err: errOut, colour: terminal(out)}
+	s := &session{in: in, out: &printed{w: out}, err: errOut, colour: terminal(out)}
 	if len(args) == 0 {
 		help(errOut)
 		return exitUsage
 	}
 	if args[0] == "help" || args[0] == "-h" || args[0] == "--help" {
-		help(out)
-		return exitSettled
+		help(s.out)
+		return s.finish(exitSettled, nil)
 	}
 	for _, c := range commands() {
 		if c.name == args[0] {
@@ -63,6 +64,8 @@ func run(args []string, in io.Reader, out, errOut io.Writer) int {
 
 func (s *session) finish(code int, err error) int {
 	switch {
+	case s.out.err != nil:
+		err = fmt.Errorf("what is printed does not arrive: %w", cause(s.out.err))
 	case err == nil:
 		return code
 	case errors.Is(err, flag.ErrHelp):

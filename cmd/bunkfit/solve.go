@@ -1,10 +1,13 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"math"
 	"os"
+	"path/filepath"
 
 	"bunkwright/room/survey"
 )
@@ -52,9 +55,9 @@ func runSolve(s *session, args []string) (int, error) {
 	if len(words) != 1 {
 		return exitUsage, fmt.Errorf("solve wants one folder\nhint: %s", solveCommand.example)
 	}
-	network, err := survey.ReadNetwork(os.DirFS(words[0]))
+	network, err := readNetwork(words[0])
 	if err != nil {
-		return exitUsage, fmt.Errorf("%s: %w", words[0], err)
+		return exitUsage, err
 	}
 	adjusted, err := survey.Adjust(network)
 	if err != nil {
@@ -65,6 +68,23 @@ func runSolve(s *session, args []string) (int, error) {
 	}
 	printSolved(s.out, adjusted)
 	return exitSettled, nil
+}
+
+// readNetwork reads a folder; where a file is not there it says which, and what the folder is to hold.
+func readNetwork(name string) (survey.Network, error) {
+	network, err := survey.ReadNetwork(os.DirFS(name))
+	var path *fs.PathError
+	if !errors.As(err, &path) {
+		if err != nil {
+			err = fmt.Errorf("%s: %w", name, err)
+		}
+		return network, err
+	}
+	why := "cannot be read: " + path.Err.Error()
+	if errors.Is(err, fs.ErrNotExist) {
+		why = "no such file"
+	}
+	return network, fmt.Errorf("%s: %s\nhint: want a folder that holds points.csv and observations.csv", filepath.Join(name, path.Path), why)
 }
 
 func solveJSON(a survey.Adjusted) jsonSolve {

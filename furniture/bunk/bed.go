@@ -29,16 +29,17 @@ type Bed struct {
 	Posts    []PostAt
 }
 
-// Inside is the room that the frame leaves for a mattress.
+// Inside is the room that the frame leaves for a mattress: between the end members, and between the side rails, which lie further apart
+// where they are thinner than the posts or the guardrail.
 type Inside struct{ Long, Wide float64 }
 
 // DeckAt is one bed's heights and its mattress.
 type DeckAt struct {
-	Top         float64 // what carries the mattress
-	Underside   float64 // underside of the slats
-	Frame       float64 // underside of the lowest member of this bed's frame (ledges, side rails, end members)
-	Mattress    geom.Box
-	MattressTop float64
+	Top         float64  // what carries the mattress
+	Underside   float64  // underside of the slats
+	Frame       float64  // underside of the lowest member of this bed's frame (ledges, side rails, end members)
+	Mattress    geom.Box // flat on the deck where its thickness is not known
+	MattressTop float64  // NaN where its thickness is not known
 	SlatGap     float64
 	SlatCount   int
 	SlatWide    float64

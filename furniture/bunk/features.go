@@ -1,6 +1,8 @@
 package bunk
 
 import (
+	"math"
+
 	"bunkwright/room/geom"
 	"bunkwright/room/length"
 )
@@ -10,7 +12,7 @@ func (b *builder) features() {
 	d := b.d
 	b.bed.Long, b.bed.Wide = d.long.MM(), d.wide.MM()
 	b.bed.Foot = geom.Rect(0, -b.bed.Wide, b.bed.Long, 0)
-	b.bed.Inside = Inside{Long: d.li.MM(), Wide: d.wi.MM()}
+	b.bed.Inside = Inside{Long: d.li.MM(), Wide: (d.wi + 2*(d.plane-d.r)).MM()}
 	b.bed.Lower, b.bed.Upper = b.deckAt(lower), b.deckAt(upper)
 	for i := range d.runs {
 		b.guardAt(side(i))
@@ -29,10 +31,14 @@ func (b *builder) deckAt(deck int) DeckAt {
 	k, s, d := b.d.level(deck), b.s.deck(deck), b.d
 	n := len(b.ref.slats[deck])
 	x, y := centred(d.between(), s.MattressLong), centred(d.across(), s.MattressWide)
+	top := math.NaN()
+	if s.MattressThick > 0 {
+		top = (k.deck + s.MattressThick).MM()
+	}
 	return DeckAt{
 		Top: k.deck.MM(), Underside: k.under.MM(), Frame: k.low.MM(),
 		Mattress:    geom.NewBox(corner(x.lo, y.lo, k.deck), corner(x.hi, y.hi, k.deck+s.MattressThick)),
-		MattressTop: (k.deck + s.MattressThick).MM(),
+		MattressTop: top,
 		SlatGap:     (d.li - nm(n)*b.s.Slat.Wide).MM() / float64(n+1), SlatCount: n, SlatWide: b.s.Slat.Wide.MM(),
 		HeadAtRight: s.Head == Right,
 	}

@@ -15,6 +15,7 @@ type SizeError struct {
 	Reason  string
 	Nearest length.Length // nearest size of the same key that can be built, the other sizes left alone
 	Has     bool          // there is a nearest size; it may still be 0
+	Unset   bool          // it was not chosen, and there is no default for it
 }
 
 func (e SizeError) Error() string {
@@ -91,11 +92,14 @@ const (
 	mostPlay     = 200 * length.Millimetre
 )
 
+// ThickestMattress is more than any mattress is thick with its topper. Common practice, no source.
+const ThickestMattress = 600 * length.Millimetre
+
 // within refuses what is out of all proportion. It offers no nearest size: what can be built is for the checks that follow to say.
 func (c *checks) within(key string, have, least, most nm) {
 	switch {
 	case have == 0 && least > 0:
-		c.refuse(key, "not chosen")
+		c.found = append(c.found, SizeError{Key: key, Reason: "not chosen", Unset: true})
 	case have < least:
 		c.refuse(key, "less than anything that can be built")
 	case have > most:
@@ -106,7 +110,7 @@ func (c *checks) within(key string, have, least, most nm) {
 // bounded is within where the bounds themselves can be built.
 func (c *checks) bounded(key string, have, least, most nm) {
 	if have == 0 && least > 0 {
-		c.refuse(key, "not chosen")
+		c.found = append(c.found, SizeError{Key: key, Reason: "not chosen", Unset: true})
 		return
 	}
 	c.atLeast(key, have, least, "less than can be built with")
@@ -162,7 +166,7 @@ func checkBasic(s *Sizes) SizesError {
 	c.board("bed.ledge", s.Ledge)
 	c.board("bed.slat", s.Slat)
 	c.fastener("bed.fastener", s.Fastener)
-	c.within("bed.bolt_stand_out", s.BoltStandOff, 0, thickest)
+	c.within("bed.bolt_stand_out", s.BoltStandOff.Value, 0, thickest)
 	c.within("bed.tolerance", s.Tolerance, 0, thickest)
 	if s.Gaps != ByEye && s.Gaps != BySpacer {
 		c.refuse("bed.gaps", fmt.Sprintf("%q is no way to set a gap: want %q or %q", string(s.Gaps), string(ByEye), string(BySpacer)))
@@ -182,14 +186,23 @@ func checkBasic(s *Sizes) SizesError {
 
 func (c *checks) deck(name string, k *Deck) {
 	c.within(name+".height", k.Height, 1, highest)
-	c.bounded(name+".mattress_long", k.MattressLong, 600*length.Millimetre, mostMattress)
-	c.bounded(name+".mattress_wide", k.MattressWide, 400*length.Millimetre, mostMattress)
-	c.bounded(name+".mattress_thick", k.MattressThick, 0, 600*length.Millimetre)
+	c.mattress(name+".mattress_long", k, k.MattressLong, 600*length.Millimetre)
+	c.mattress(name+".mattress_wide", k, k.MattressWide, 400*length.Millimetre)
+	c.bounded(name+".mattress_thick", k.MattressThick, 0, ThickestMattress)
 	c.count(name+".slats", k.Slats, 0, 200)
 	if k.Slats == 0 {
 		c.within(name+".slat_gap", k.SlatGap, 1, mostMattress)
 	}
 	c.end(name+".head", k.Head)
+}
+
+// mattress bounds one side of a mattress. A name may stand for several sizes: the frame is built for one of them.
+func (c *checks) mattress(key string, k *Deck, have, least nm) {
+	if have == 0 && k.MattressName != "" {
+		c.found = append(c.found, SizeError{Key: key, Reason: fmt.Sprintf("not chosen: %q is a name that may stand for several sizes", k.MattressName), Unset: true})
+		return
+	}
+	c.bounded(key, have, least, mostMattress)
 }
 
 // checkFit refuses what cannot be built together.

@@ -42,7 +42,7 @@ type Sizes struct {
 	Books        *BookLedge      `file:"books"`
 	Drawers      *Drawers        `file:"drawers"`
 	Gaps         GapSetting      `file:"gaps"`           // how gaps between boards are set
-	BoltStandOff length.Length   `file:"bolt_stand_out"` // how far the proudest bolt or screw head stands out of an outside face
+	BoltStandOff length.Maybe    `file:"bolt_stand_out"` // how far the proudest bolt or screw head stands out of an outside face; 0: flush or below it
 	Fastener     string          `file:"fastener"`       // for joints of the frame; default "screw-10"
 	Tolerance    length.Length   `file:"tolerance"`      // build tolerance the maker states for heights and lengths, as a half-width; 0: none
 }

@@ -33,14 +33,14 @@ func (s *Scene) oldEnough() Finding {
 	for i, p := range who {
 		switch {
 		case ageOf(p) <= 0:
-			f.Readings = append(f.Readings, ask("top."+strings.TrimPrefix(keys[i], "sleeper."), "how old is "+nameOf(p)+"?", ageRows...))
+			f.Readings = append(f.Readings, ask("top."+strings.TrimPrefix(keys[i], "sleeper."), "how old is "+called(p)+"?", ageRows...))
 		case youngest < 0 || ageOf(p) < ageOf(who[youngest]):
 			youngest = i
 		}
 	}
 	if youngest >= 0 {
 		p := who[youngest]
-		f.Readings = append(f.Readings, Reading{At: "top.youngest", Rows: ageRows, Have: math.Floor(ageOf(p)), Edge: nameOf(p),
+		f.Readings = append(f.Readings, Reading{At: "top.youngest", Rows: ageRows, Have: math.Floor(ageOf(p)), Edge: called(p),
 			Parts: []string{"mattress.upper"}, Uses: []Use{{keys[youngest] + ".age", p.Age, "year", "told"}}})
 	}
 	return f
@@ -52,11 +52,4 @@ func ageOf(p job.Sleeper) float64 {
 		return grownUp
 	}
 	return p.Age
-}
-
-func nameOf(p job.Sleeper) string {
-	if p.Name == "" {
-		return "the upper sleeper"
-	}
-	return p.Name
 }

@@ -158,6 +158,9 @@ func (s *Scene) coverFace(g *grille, r *Reading, deep float64) {
 		}
 	}
 	s.share(r, g, in.Area(), &left)
+	if what := s.thickBefore(g.wall, in, deep); what != "" {
+		r.Ask = what
+	}
 }
 
 // cover is what is left free of a register, and how far away the nearest thing is that does not lie over it.

@@ -7,6 +7,7 @@ import (
 	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/yardstick"
+	"bunkwright/room/length"
 )
 
 // A bedCase is a question asked of the plain bed below with something changed. The spare is worked out by hand from the numbers of that
@@ -97,7 +98,7 @@ func plainBed() bunk.Bed {
 	b.Upper = bunk.DeckAt{Top: 1500, Underside: 1480, Frame: 1440, MattressTop: 1620, SlatGap: 60, SlatCount: 12, SlatWide: 95}
 	b.Lower = bunk.DeckAt{Top: 350, Underside: 330, Frame: 290, MattressTop: 500, SlatGap: 60, SlatCount: 12, SlatWide: 95}
 	b.Sizes.Post.Thick, b.Sizes.Rail.Wide, b.Sizes.Ledge.Thick = mm(40), mm(140), mm(40)
-	b.Sizes.Gaps, b.Sizes.BoltStandOff = bunk.BySpacer, mm(4)
+	b.Sizes.Gaps, b.Sizes.BoltStandOff = bunk.BySpacer, length.Some(mm(4))
 	deck := bunk.Deck{MattressLong: mm(2000), MattressWide: mm(900), MattressKnown: true}
 	b.Sizes.Upper, b.Sizes.Lower = deck, deck
 	b.Guards = []bunk.GuardAt{

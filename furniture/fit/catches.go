@@ -20,10 +20,11 @@ func (s *Scene) nothingCatches() Finding {
 		f.Readings = append(f.Readings, ask("posts", noBed, post), ask("heads", noBed, head))
 		return f
 	}
-	heads := Reading{At: "heads", Rows: []string{head}, Have: s.Bed.Sizes.BoltStandOff.MM(), Edge: "the proudest bolt or screw head",
-		Uses: []Use{{"bed.bolt_stand_out", s.Bed.Sizes.BoltStandOff.MM(), "mm", "chosen"}}}
-	if s.Bed.Sizes.BoltStandOff == 0 {
-		heads.Ask = "how far does the proudest bolt or screw head stand out of an outside face?"
+	out := s.Bed.Sizes.BoltStandOff
+	heads := Reading{At: "heads", Rows: []string{head}, Have: out.Value.MM(), Edge: "the proudest bolt or screw head",
+		Uses: []Use{{"bed.bolt_stand_out", out.Value.MM(), "mm", "chosen"}}}
+	if !out.Set {
+		heads.Ask = "how far does the proudest bolt or screw head stand out of an outside face? 0 where all are flush"
 	}
 	f.Readings = append(f.Readings, s.highestPost(post), heads)
 	return s.traced(f)
@@ -36,9 +37,6 @@ func (s *Scene) highestPost(row string) Reading {
 		if d := p.Top - p.Neighbour; d > r.Have {
 			r.Have, r.Parts, r.Edge = d, []string{p.Part}, p.Part
 		}
-	}
-	if math.IsInf(r.Have, -1) {
-		r.Skip = "there are no posts"
 	}
 	return r
 }

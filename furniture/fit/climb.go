@@ -31,9 +31,9 @@ var (
 
 func (s *Scene) climbSteps() Finding {
 	switch {
-	case s.Bed == nil:
+	case s.Bed == nil && s.Job.Bed.Climb != nil:
 		return unbuilt("climbing-end", append(footholdRows[:1:1], gripRows...)...)
-	case s.Bed.Climb == nil:
+	case s.Bed == nil || s.Bed.Climb == nil:
 		return absent("there is no climbing end")
 	}
 	c := s.Bed.Climb

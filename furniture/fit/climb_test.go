@@ -46,7 +46,8 @@ func TestClimbSteps(t *testing.T) {
 		// 4.8 to spare, u = 9/sqrt(3) = 5.2, safety asks 10.4
 		{"within the build tolerance", "EU", func(s *Scene) { slats(300, 500)(s); s.Bed.Sizes.Tolerance = mm(9) }, TooClose, 4.8, "footholds"},
 		{"no climbing end", "EU", nil, NotApplicable, none, ""},
-		{"no bed", "EU", unbuildable, CannotTell, none, "climbing-end"},
+		{"no bed", "EU", func(s *Scene) { unbuildable(s); s.Job.Bed.Climb = &bunk.Climb{} }, CannotTell, none, "climbing-end"},
+		{"no bed, and none was asked for", "EU", unbuildable, NotApplicable, none, ""},
 	})
 }
 

@@ -1,10 +1,6 @@
 package fit
 
-import (
-	"math"
-
-	"bunkwright/room/geom"
-)
+import "bunkwright/room/geom"
 
 var climbSpace = Question{
 	ID:       "climb-space",
@@ -36,16 +32,16 @@ func HangFall(grip float64) float64 { return grip - 1000 }
 
 func (s *Scene) climbSpace() Finding {
 	switch {
-	case s.Bed != nil && s.Bed.Climb == nil:
+	case s.Bed == nil && s.Job.Bed.Climb == nil || s.Bed != nil && s.Bed.Climb == nil:
 		return absent("there is no climbing end")
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("floor", s.Wants, climbSpaceRows...)}}
 	}
 	all, want := s.onFloor()
 	b := s.climbStrip()
-	depth, what := b.free(s.across(b))
+	depth, what := s.free(b, s.across(b))
 	for _, x := range all[len(s.Walls):] {
-		if x.what == "bed" || math.IsInf(depth, 1) {
+		if x.what == "bed" {
 			continue
 		}
 		if d, ok := b.reach(x.outline); ok && d < depth && (d > touching || !x.own) { // parts of the bed may lie on the climbing face

@@ -2,8 +2,10 @@ package fit
 
 import (
 	"math"
+	"slices"
 
 	"bunkwright/furniture/yardstick"
+	"bunkwright/room"
 )
 
 var windowCords = Question{
@@ -36,6 +38,8 @@ func (s *Scene) windowCords() Finding {
 		return Finding{Readings: []Reading{ask("window", "is there a window, and does a cord hang at it?", rows...)}}
 	case len(s.Job.Room.Windows) == 0:
 		return absent("there is no window")
+	case s.cordless():
+		return absent("every window is cordless")
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("window", s.Wants, rows...)}}
 	}
@@ -51,6 +55,10 @@ func (s *Scene) windowCords() Finding {
 		f.Figures = []Figure{{"out_of_reach", least, "mm"}}
 	}
 	return f
+}
+
+func (s *Scene) cordless() bool {
+	return !slices.ContainsFunc(s.Job.Room.Windows, func(w room.Window) bool { return !w.Cordless })
 }
 
 // cordReadings measures the cord of one window: its length, and whether a sleeper reaches it.

@@ -87,7 +87,7 @@ func (s *Scene) floorRise() (rise float64, want string) {
 
 func (s *Scene) drawersOpen() Finding {
 	switch {
-	case s.Bed != nil && len(s.Bed.Drawers) == 0:
+	case s.Bed == nil && s.Job.Bed.Drawers == nil || s.Bed != nil && len(s.Bed.Drawers) == 0:
 		return absent("there are no drawers")
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("drawers", s.Wants, openRows...)}}
@@ -97,7 +97,7 @@ func (s *Scene) drawersOpen() Finding {
 	least := math.Inf(1)
 	for i := range s.Bed.Drawers {
 		d := &s.Bed.Drawers[i]
-		depth, what := s.drawerStrip(i).free(all)
+		depth, what := s.free(s.drawerStrip(i), all)
 		least = min(least, depth)
 		f.Readings = append(f.Readings, Reading{
 			At: d.ID, Rows: openRows, Have: depth - d.Travel, Parts: append([]string{d.ID, what}, d.Parts...), Edge: "up to " + what,

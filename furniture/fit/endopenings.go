@@ -14,7 +14,7 @@ var endOpenings = Question{
 	Why:      "An opening that takes a body but not a head holds a child by the neck; a smaller one holds an arm or a finger.",
 	How: "Smaller clear side of every opening in the ends: above the deck bare, between the decks bare and once more with mattress and base in " +
 		"place, as built and once the boards have dried. Climbing slats are part of the end.",
-	Caution: "Try every opening with a 3-1/2 in block and a 9 in ball, from outside and from the mattress.",
+	Caution: "Try every opening with a 3-1/2 in (89 mm) block and a 9 in (229 mm) ball, from outside and from the mattress.",
 	OfBed:   true,
 	Measure: func(s *Scene) Finding { return s.endOpenings() },
 }
@@ -23,7 +23,6 @@ var (
 	upperGapRows  = []string{"us-upper-end-opening", "au-gap-head", "au-gap-limb", "eu-small-gap", "play-head-band"}
 	lowerGapRows  = []string{"us-lower-end-opening", "au-gap-head", "au-gap-limb", "eu-small-gap", "play-head-band"}
 	madeUpGapRows = []string{"us-lower-end-opening-made-up"}
-	lowerBedRows  = []string{"us-lower-end-opening", "us-lower-end-opening-made-up"}
 )
 
 func (s *Scene) endOpenings() Finding {
@@ -66,15 +65,14 @@ func (s *Scene) endReadings() int {
 // squareCorner is the inside angle, in degrees, of the openings between boards that cross square.
 const squareCorner = 90
 
-// lowerEnd measures an opening between the decks, bare and with the lower mattress made up. Rows about a lower bed need one.
+// lowerEnd measures an opening between the decks, bare and with the lower mattress made up.
 func (s *Scene) lowerEnd(out []Reading, o *bunk.Opening) []Reading {
 	h := s.bare(o)
-	if s.Bed.Lower.Top <= 0 {
-		return append(h.measure(out, s, lowerGapRows[1:]),
-			Reading{At: o.ID + ".lower", Rows: lowerBedRows, Skip: "there is no lower bed"})
-	}
 	out = h.measure(out, s, lowerGapRows)
 	h.at += ".made-up"
+	if what := s.askThick(lowerBed); what != "" {
+		return append(out, Reading{At: h.at, Rows: madeUpGapRows, Ask: what, Parts: o.Parts})
+	}
 	h.bottom = h.top - OpeningLeft(h.top-h.bottom, s.Bed.Lower.MattressTop-h.bottom)
 	if h.top <= h.bottom {
 		return append(out, Reading{At: h.at, Rows: madeUpGapRows, Skip: "mattress and base close it", Parts: o.Parts})

@@ -30,11 +30,12 @@ func (s *Scene) endHeight() Finding {
 	var f Finding
 	for _, side := range bedSides[2:] {
 		list, between, parts := s.endTop(side)
-		high := []Reading{{At: "end." + side, Rows: []string{over}, Have: heightOverShare(list, between, yardstick.Figure(half)), Parts: parts}}
+		what := s.askThick(upperBed)
+		high := []Reading{{At: "end." + side, Rows: []string{over}, Have: heightOverShare(list, between, yardstick.Figure(half)), Ask: what, Parts: parts}}
 		s.addBuildTolerance(high)
 		row, _, _ := s.row(over)
 		counted := countHigh(list, func(h float64) bool { return row.Outcome(h) == yardstick.Pass })
-		f.Readings = append(f.Readings, high[0], Reading{At: "end." + side + ".share", Rows: []string{half}, Have: EndShare(counted, between), Parts: parts})
+		f.Readings = append(f.Readings, high[0], Reading{At: "end." + side + ".share", Rows: []string{half}, Have: EndShare(counted, between), Ask: what, Parts: parts})
 	}
 	return s.traced(f)
 }

@@ -121,7 +121,7 @@ func (s *Scene) fanReadings(f *fitting, k *kneel) []Reading {
 	}
 	d, part := s.fromUpperBed(f)
 	return []Reading{
-		{At: f.key + ".distance", Rows: fanDistanceRows, Have: d, Parts: []string{f.key, part}, Edge: "nearest is " + part},
+		{At: f.key + ".distance", Rows: fanDistanceRows, Have: d, Ask: s.thickNear(f, d, upperBed), Parts: []string{f.key, part}, Edge: "nearest is " + part},
 		s.kneelingReading(f, k),
 		s.underReading(f),
 		{At: f.key + ".floor", Rows: fanFloorRows, Have: f.low, Parts: []string{f.key}},
@@ -140,10 +140,10 @@ func (s *Scene) lightReadings(f *fitting, k *kneel) []Reading {
 	}
 	near, what := s.fromBedding(f)
 	return []Reading{
-		{At: f.key + ".distance", Rows: lightDistanceRows, Have: d, Parts: []string{f.key, part}, Edge: "nearest is " + part},
+		{At: f.key + ".distance", Rows: lightDistanceRows, Have: d, Ask: s.thickNear(f, d, upperBed), Parts: []string{f.key, part}, Edge: "nearest is " + part},
 		s.kneelingReading(f, k),
 		s.underReading(f),
-		{At: f.key + ".storage", Rows: rows, Have: near, Parts: []string{f.key, what}, Edge: "nearest is " + what},
+		{At: f.key + ".storage", Rows: rows, Have: near, Ask: s.thickNear(f, near, lowerBed, upperBed), Parts: []string{f.key, what}, Edge: "nearest is " + what},
 	}
 }
 
@@ -224,8 +224,9 @@ func (s *Scene) kneelingReading(f *fitting, k *kneel) Reading {
 	}
 	r.Have = outside(signedFrom(s.foot(), f.at)-f.radius-k.side, f.low-s.mattressTop(upperBed)-k.up)
 	r.Edge = "kneeling up on the upper mattress"
-	r.Uses = []Use{{"kneeling reach over the mattress", k.up, "mm", "table"}, {"reach sideways beyond the rail", k.side, "mm", "table"},
-		{"bed.upper.height", s.Bed.Upper.Top, "mm", "chosen"}, {"bed.upper.mattress_thick", s.Bed.Upper.MattressTop - s.Bed.Upper.Top, "mm", "chosen"}}
+	r.Uses = append([]Use{{"kneeling reach over the mattress", k.up, "mm", "table"}, {"reach sideways beyond the rail", k.side, "mm", "table"}},
+		s.thickUses(upperBed)...)
+	r.orThick(s, upperBed)
 	return r
 }
 

@@ -212,6 +212,27 @@ func (b strip) free(all []stander) (depth float64, what string) {
 	return depth, what
 }
 
+// free returns how far a strip is free from its line, and what ends it. Where no wall lies ahead the line itself lies at or beyond a
+// wall, and nothing is free.
+func (s *Scene) free(b strip, all []stander) (depth float64, what string) {
+	if depth, what = b.free(all); math.IsInf(depth, 1) {
+		return 0, s.wallBy(b.from)
+	}
+	return depth, what
+}
+
+// wallBy names the wall nearest to a point.
+func (s *Scene) wallBy(p geom.V2) (name string) {
+	least := math.Inf(1)
+	for i := range s.Walls {
+		w := &s.Walls[i]
+		if d, _ := geom.SegmentPoint(w.Point(0, 0), w.Point(w.Len, 0), p); d < least {
+			least, name = d, w.Name
+		}
+	}
+	return name
+}
+
 // reach returns how far from the line an outline begins within the strip, 0 where it lies on the line; ok is false where it is
 // beside the strip or behind the line.
 func (b strip) reach(p geom.Polygon) (depth float64, ok bool) {

@@ -85,21 +85,28 @@ func (s *Scene) sitUp(b bed) Finding {
 	f.finish = func(a *Answer) {
 		a.Band = posture(a)
 		if !math.IsInf(free, 1) {
-			a.Figures = append(outgrown(free, youngestGrower(who)), Figure{"headroom", free, "mm"})
+			if sex, any := growthSex(who); any {
+				a.Figures = outgrown(free, sex)
+			}
+			a.Figures = append(a.Figures, Figure{"headroom", free, "mm"})
 		}
 	}
 	return f
 }
 
-// youngestGrower is the sex that the growth figures are for: that of all sitters, unknown where they differ.
-func youngestGrower(who []sitter) people.Sex {
-	sex := who[0].sex
+// growthSex is the sex that the growth figures are for: that of all children who sit there, unknown where they differ. any is false
+// where only grown-ups do: they outgrow nothing.
+func growthSex(who []sitter) (sex people.Sex, any bool) {
 	for _, q := range who {
-		if q.sex != sex {
-			return people.Unknown
+		switch {
+		case q.grown:
+		case !any:
+			sex, any = q.sex, true
+		case q.sex != sex:
+			return people.Unknown, true
 		}
 	}
-	return sex
+	return sex, any
 }
 
 // posture calls how the sitter who decides sits: freely only where 50 mm of air are beyond doubt.
@@ -127,7 +134,8 @@ func (t seat) reading(q sitter, b bed, s *Scene, rows []string) Reading {
 		r.Ask = t.o.Ask
 	}
 	r.Have = Headroom(t.o.Z, s.mattressTop(b)) - q.seated
-	r.Uses = []Use{{"bed." + b.word() + ".height", s.deck(b).Top, "mm", "chosen"}, {"bed." + b.word() + ".mattress_thick", s.deck(b).MattressTop - s.deck(b).Top, "mm", "chosen"}}
+	r.orThick(s, b)
+	r.Uses = s.thickUses(b)
 	if q.use.Key != "" {
 		r.Uses = append(r.Uses, q.use)
 	}
@@ -139,7 +147,7 @@ func (t seat) reading(q sitter, b bed, s *Scene, rows []string) Reading {
 // (calc-headroom).
 func Headroom(lowest, mattressTop float64) float64 { return lowest - mattressTop }
 
-// mattressTop returns the height of the top of a mattress in the room.
+// mattressTop returns the height of the top of a mattress in the room, NaN where its thickness is not known.
 func (s *Scene) mattressTop(b bed) float64 { return s.Feet + s.deck(b).MattressTop }
 
 // seatStep is how closely the centre line is tried for the best seat, mm.
@@ -231,8 +239,9 @@ func (s *Scene) lieAndTurn() Finding {
 		box := s.Boxes[b]
 		o := s.over(patch(box.Footprint()), s.above(b))
 		r := Reading{At: b.at(), Rows: rows, Have: Headroom(o.Z, s.mattressTop(b)), Ask: o.Ask, Parts: []string{"mattress." + b.word(), o.What}, Edge: "under " + o.What}
+		r.orThick(s, b)
 		f.Readings = append(f.Readings, r)
-		if o.Ask == "" {
+		if r.Ask == "" {
 			f.Readings = append(f.Readings, Reading{At: b.at() + ".berth", Have: r.Have, Rows: []string{"fmcsa-sleeper", "uscg-passenger"}})
 		}
 	}

@@ -6,6 +6,8 @@ import (
 	"slices"
 
 	"bunkwright/furniture/yardstick"
+	"bunkwright/room/length"
+	"bunkwright/room/survey"
 )
 
 // judge turns what a question measured into an answer. It alone knows cover factors, forces, caps and words.
@@ -26,12 +28,16 @@ func (j judge) answer(f Finding, us []uncertainty) Answer {
 	}
 	j.s.lines = j.s.lines[:0]
 	for i := range f.Readings {
+		from := len(j.s.lines)
 		j.lines(i, &f.Readings[i], us[i].total)
+		j.disagree(j.s.lines[from:], us[i])
 	}
 	a.Lines = slices.Clone(j.s.lines)
 	j.settle(&a)
 	if a.Decides >= 0 {
-		j.explain(&a, f, us)
+		i := a.Lines[a.Decides].reading
+		a.Inputs = j.s.inputs(f.Readings[i], us[i])
+		j.leftOut(&a)
 	}
 	a.Parts = a.about()
 	return a
@@ -50,14 +56,14 @@ func (j judge) lines(i int, r *Reading, u float64) {
 }
 
 func (j judge) decide(l *Line, r *Reading, u float64) {
-	why, what := j.s.outOfScope(l.Row, r)
+	of := j.scope(l.Row, r)
 	switch {
 	case r.Skip != "":
 		l.Verdict, l.Reason = NotApplicable, r.Skip
-	case why != "":
-		l.Verdict, l.Reason = NotApplicable, why
-	case what != "":
-		l.Verdict, l.Ask = CannotTell, what
+	case of.why != "":
+		l.Verdict, l.Reason = NotApplicable, of.why
+	case of.want != "":
+		l.Verdict, l.Ask = CannotTell, of.want
 	case r.Ask != "":
 		l.Verdict, l.Ask = CannotTell, r.Ask
 	case l.Row.Role == yardstick.RoleAttribute:
@@ -66,6 +72,9 @@ func (j judge) decide(l *Line, r *Reading, u float64) {
 		j.decideYes(l, r)
 	default:
 		j.decideNumber(l, r, u)
+	}
+	if doubt := or(r.Doubt, of.doubt); doubt != "" && l.Verdict == DoesNotFit {
+		l.Verdict, l.Reason = TooClose, doubt
 	}
 	if l.Force == yardstick.OutsideFigure && l.Verdict != NotApplicable {
 		l.Verdict = None
@@ -170,20 +179,26 @@ func (l *Line) tightness() float64 {
 	return 0
 }
 
-// explain lists what went into the line that decides, each with its share of the uncertainty, and caps what hangs on readings that do
-// not agree.
-func (j judge) explain(a *Answer, f Finding, us []uncertainty) {
-	i := a.Lines[a.Decides].reading
-	a.Inputs = j.s.inputs(f.Readings[i], us[i])
-	if a.Verdict != Fits {
-		return
-	}
+// disagree caps the lines of a reading that hangs on readings which do not agree.
+func (j judge) disagree(lines []Line, u uncertainty) {
 	for _, c := range j.s.Survey.Conflicts {
-		if us[i].uses(c.First) || us[i].uses(c.Second) {
-			a.Verdict = TooClose
-			a.Reason = fmt.Sprintf("two readings of %s do not agree", c.Key)
+		if !u.uses(c.First) && !u.uses(c.Second) {
+			continue
+		}
+		for i := range lines {
+			if lines[i].Verdict == Fits {
+				lines[i].Verdict, lines[i].Reason = TooClose, j.s.conflictWords(c)
+			}
 		}
 	}
+}
+
+// conflictWords names both readings: "two readings of window.garden.sill do not agree, 27 in and 43 in".
+func (s *Scene) conflictWords(c survey.Conflict) string {
+	read := func(i int) string {
+		return length.Format(length.FromMM(s.Survey.Sources[i].Value), length.Style{Unit: s.unit()})
+	}
+	return fmt.Sprintf("two readings of %s do not agree, %s and %s: take it again", c.Key, read(c.First), read(c.Second))
 }
 
 // about collects what the answer is about: the parts of the line that decides, or of all lines.

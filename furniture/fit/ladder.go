@@ -108,12 +108,12 @@ func stepRange(tops []float64) (least, most float64) {
 // lowerBunkGap measures the lower mattress to the underside of the tread next above it; a tread beside the mattress leaves no gap.
 func (s *Scene) lowerBunkGap(t *bunk.Steps) Reading {
 	r := Reading{At: "lower-mattress", Rows: mattressRows, Skip: "no tread is over the lower mattress"}
-	if s.Bed.Lower.Top <= 0 {
-		r.Skip = "there is no lower bed"
-		return r
-	}
-	mtop := s.Bed.Lower.MattressTop
+	mtop, what := s.Bed.Lower.MattressTop, s.askThick(lowerBed)
 	for _, z := range t.Tops {
+		if what != "" && z > s.Bed.Lower.Top {
+			r.Ask, r.Skip = what, ""
+			break
+		}
 		if z > mtop {
 			r.Have, r.Skip = max(0, ClearGap(z-mtop, t.Thick)), ""
 			break

@@ -28,7 +28,7 @@ func (s *Scene) landing() Finding {
 	b := s.beforeTread()
 	all, want := s.onFloorBut(s.ladderAssembly())
 	registers, unread := s.floorRegisters()
-	depth, what := b.free(append(all, registers...))
+	depth, what := s.free(b, append(all, registers...))
 	for _, g := range s.swings() {
 		if d := s.untilDoor(b, g, depth); d < depth {
 			depth, what = d, g.what

@@ -28,7 +28,10 @@ func (s *Scene) makeTheBed() Finding {
 	shoulder, reach, err := people.BedMaker() // the sizes that the row "own-bed-maker" names
 	level, ok := people.BunkReach(shoulder, reach, s.mattressTop(upperBed))
 	edge := s.farEdge()
-	if err == nil {
+	switch what := s.askThick(upperBed); {
+	case what != "":
+		f.Notes = []string{"advice: " + what}
+	case err == nil:
 		if !ok {
 			level = 0
 		}
@@ -42,7 +45,7 @@ func (s *Scene) makeTheBed() Finding {
 	all, want := s.beforeDrawers()
 	lo, hi := s.Bed.Foot.Bounds()
 	b := strip{from: s.ToRoom.Point(geom.V3{X: (lo.X + hi.X) / 2, Y: lo.Y}).XY(), out: s.ToRoom.Dir(geom.V3{Y: -1}).XY(), half: (hi.X - lo.X) / 2}
-	depth, what := b.free(append(s.across(b), s.notLadder(all[len(s.Walls):])...))
+	depth, what := s.free(b, append(s.across(b), s.notLadder(all[len(s.Walls):])...))
 	f.Readings = []Reading{{At: "floor", Rows: makeRows, Have: depth, Ask: want, Parts: []string{"mattress.upper", what}}}
 	return s.traced(f)
 }

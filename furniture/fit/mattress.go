@@ -27,9 +27,6 @@ func (s *Scene) mattressFits() Finding {
 	}
 	var f Finding
 	for _, b := range []bed{upperBed, lowerBed} {
-		if s.deck(b).Top <= 0 {
-			continue
-		}
 		f.Readings = append(f.Readings, s.mattressFit(b, "long"), s.mattressFit(b, "wide"))
 	}
 	s.addBuildTolerance(f.Readings)
@@ -76,7 +73,7 @@ func (s *Scene) byName(r *Reading, b bed, named namedMattress, axis string) {
 	r.Uses = append(r.Uses, Use{"usual size of a " + named.Name, size.Max, "mm", "table"})
 	row, _, _ := s.row(mattressGapRows[0])
 	have, same := sameVerdict(*row, MattressGap(frame, size.Max), MattressGap(frame, size.Min))
-	r.Have, r.Edge = have, "whatever a "+named.Name+" measures"
+	r.Have, r.Edge = have, "by the usual size of a "+named.Name+": measure the real one"
 	if !same {
 		r.Ask = fmt.Sprintf("how %s is the %s mattress? a %s may be %s to %s: measure it", axis, b.word(), named.Name,
 			s.words(size.Min, length.Nearest), s.words(size.Max, length.Nearest))

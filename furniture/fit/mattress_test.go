@@ -36,7 +36,11 @@ func TestMattressFits(t *testing.T) {
 		{"an extra long one fits whatever it measures", "US", named("twin extra long", 80.5*25.4, 39*25.4), Fits, 0, "top.wide"},
 		{"a name that no table has", "US", named("hay", 2020, 920), CannotTell, none, "top.long"},
 		{"neither measured nor named", "US", named("", 2020, 920), CannotTell, none, "top.long"},
-		{"a single 90 in the EU", "EU", named("single 90", 2012, 912), Fits, 12, "top.long"},
+		// 880 to 920 by 1980 to 2020: EN 1334:1998 allows 20 mm either way (secondary)
+		{"a single 90 in the EU", "EU", named("single 90", 2020, 918), CannotTell, none, "top.long"},
+		{"a single 90 in a frame too wide for any", "EU", named("single 90", 2020, 950), DoesNotFit, 25.4 - 30, "top.wide"},
+		// exactly 900 by 1900 in the table, with nothing said of what it may differ
+		{"a single in the UK", "UK", named("single", 1912, 912), Fits, 12, "top.long"},
 		{"no bed", "US", unbuildable, CannotTell, none, "mattress"},
 	})
 }
@@ -78,7 +82,7 @@ func TestMattressTable(t *testing.T) {
 		t.Errorf("%d rows", n)
 	}
 	for _, m := range mattressTable() {
-		if !(m.Long.Min > 1500 && m.Long.Min <= m.Long.Max && m.Long.Max < 2200 && m.Wide.Min > 700 && m.Wide.Min <= m.Wide.Max && m.Wide.Max <= 2000) {
+		if !(m.Long.Min > 1500 && m.Long.Min <= m.Long.Max && m.Long.Max < 2200 && m.Wide.Min > 700 && m.Wide.Min <= m.Wide.Max && m.Wide.Max <= 2020) {
 			t.Errorf("%+v", m)
 		}
 	}

@@ -35,7 +35,8 @@ var mattressTable = sync.OnceValue(func() []namedMattress {
 	return list
 })
 
-// readMattresses reads the table of usual sizes. The column that governs decides; inches are taken exactly.
+// readMattresses reads the table of usual sizes. The column that governs decides; inches are taken exactly, and what a text lets a
+// mattress differ from its name is added either way.
 func readMattresses(text string) ([]namedMattress, error) {
 	in := csv.NewReader(strings.NewReader(text))
 	in.Comment = '#'
@@ -75,7 +76,17 @@ func sizeOf(rec map[string]string, axis string) (spread, error) {
 	if err := errors.Join(err1, err2); err != nil {
 		return spread{}, err
 	}
-	size := spread{lo * unit, hi * unit}
+	either := 0.0
+	if text := rec["either_way_mm"]; text != "" {
+		var err error
+		if either, err = strconv.ParseFloat(text, 64); err != nil {
+			return spread{}, err
+		}
+		if !(either >= 0) {
+			return spread{}, fmt.Errorf("either way %s mm: want 0 or more", text)
+		}
+	}
+	size := spread{lo*unit - either, hi*unit + either}
 	if !(size.Min > 0 && size.Min <= size.Max && !math.IsInf(size.Max, 1)) {
 		return spread{}, fmt.Errorf("%s from %g to %g: want a range", column, lo, hi)
 	}

@@ -171,20 +171,6 @@ func TestDecksCloseOpenings(t *testing.T) {
 	}
 }
 
-// The lower-end rows need a bed below; the bands of other places are asked all the same.
-func TestLowerEndNeedsALowerBed(t *testing.T) {
-	s := plainScene(t, "US AU")
-	s.Bed.Lower = bunk.DeckAt{}
-	s.Bed.Openings[2].Bottom, s.Bed.Openings[2].Top = 900, 1000
-	a := answer(t, s, "end-openings")
-	if l := line(t, a, "us-lower-end-opening", "left.lower.1.lower"); l.Verdict != NotApplicable {
-		t.Errorf("us: %v", l.Verdict)
-	}
-	if l := line(t, a, "au-gap-head", "left.lower.1.fresh"); l.Verdict != DoesNotFit {
-		t.Errorf("au: %v", l.Verdict)
-	}
-}
-
 // Heights of scope rows are over the floor: on carpet the bed sinks, and 605 over the feet is 597 over the floor.
 func TestGapScopeIsOverTheFloor(t *testing.T) {
 	s := plainScene(t, "AU")

@@ -7,6 +7,7 @@ import (
 
 	"bunkwright/furniture/yardstick"
 	"bunkwright/room"
+	"bunkwright/room/geom"
 )
 
 var power = Question{
@@ -125,7 +126,13 @@ func (s *Scene) socketReadings(f *Finding) []Reading {
 // measurePlug fills in the free depth before a thing on the wall and tells whether the bed hides it.
 func (s *Scene) measurePlug(r *Reading, o *socket) (behind bool, part string) {
 	depth, part := s.depthBefore(o)
+	if part == "" {
+		spot := geom.V2{X: o.along, Y: o.height}
+		r.Ask = s.thickBefore(o.wall, geom.Rectangle{Lo: spot, Hi: spot}, depth)
+	}
 	switch {
+	case r.Ask != "":
+		return false, ""
 	case part == "":
 		r.Skip = "nothing of the bed is before " + o.key
 	case o.kind() != "outlet":

@@ -33,3 +33,31 @@ func TestAcceptedQuestionMustBeOne(t *testing.T) {
 		t.Error("nothing is listed")
 	}
 }
+
+// TestNamedMattressIsNoSize: a deck that only names its mattress is listed with what is missing, not with "another size".
+func TestNamedMattressIsNoSize(t *testing.T) {
+	s, err := NewScene(bedroom(4000, 3500, func(j *job.Job) {
+		j.Bed.Upper.MattressLong, j.Bed.Upper.MattressWide, j.Bed.Upper.MattressName = 0, 0, "twin"
+	}))
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := `bed.upper.mattress_long: not chosen: "twin" is a name that may stand for several sizes; choose the size to build for: mattress_long = "..." under [bed.upper]`
+	for _, p := range s.Problems() {
+		if p.String() == want {
+			return
+		}
+	}
+	t.Errorf("%v, want %q among them", s.Problems(), want)
+}
+
+// TestScopeInWords: why a row does not apply is said in words and in the unit of the job, no sign of the table's among them.
+func TestScopeInWords(t *testing.T) {
+	row, _, _ := stage(t, bedroom(4000, 3500)).row("au-mark-scope")
+	for unit, want := range map[string]string{"mm": "less than 360 mm", "in": "less than 360 mm"} {
+		s := stage(t, bedroom(4000, 3500, func(j *job.Job) { j.Unit = unit }))
+		if got := s.outsideWords(row); got != row.Quantity+": not "+want {
+			t.Errorf("%s: %q", unit, got)
+		}
+	}
+}

@@ -72,6 +72,7 @@ type Reading struct {
 	Yes   bool     // the answer, for rows that are answered by yes or no
 	Ask   string   // what is missing to tell: nothing else counts then
 	Skip  string   // why the rows do not apply to this one
+	Doubt string   // why it is not sure that they apply: what does not fit is then too close to call
 	Parts []string // what it is about: ids of parts and keys of room things
 	U     float64  // standard uncertainty of its own, beside that of the room's readings
 	UKey  string   // what that uncertainty belongs to: "bed.gaps"
@@ -87,7 +88,8 @@ type Reading struct {
 type Scope struct {
 	Row  string
 	Have float64
-	Ask  string // what is missing to tell whether the row applies
+	U    float64 // its standard uncertainty
+	Ask  string  // what is missing to tell whether the row applies
 }
 
 // Use is an exact input: a chosen size or a figure of a table.

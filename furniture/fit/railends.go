@@ -68,12 +68,7 @@ func (s *Scene) waysIn() float64 {
 func (s *Scene) wayIn(rows ...string) Reading {
 	w := s.Bed.WayIn
 	r := Reading{At: "way-in", Rows: rows, Have: w.Clear, Parts: w.Parts, Scope: s.gapScope(s.Bed.Upper.Top), Uses: []Use{{"bed.guard.gap", w.Clear, "mm", "chosen"}}}
-	switch {
-	case w.Side != "":
-		r.Edge = "on the " + w.Side
-	case s.Bed.Climb != nil:
-		r.Skip = "the rail has no gap: one climbs over the end"
-	default:
+	if r.Edge = "on the " + w.Side; w.Side == "" {
 		r.Ask = howUp
 	}
 	return r

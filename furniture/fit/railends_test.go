@@ -27,7 +27,6 @@ func TestRailEnds(t *testing.T) {
 		// 10 to spare, u = 9/sqrt(3) = 5.2, safety asks 10.4
 		{"within the build tolerance", "AU", func(s *Scene) { way(390)(s); s.Bed.Sizes.Tolerance = mm(9) }, TooClose, 10, "way-in"},
 		{"nobody said how to get up", "EU", func(s *Scene) { s.Bed.WayIn, s.Bed.Steps = bunk.WayIn{}, nil }, CannotTell, none, "way-in"},
-		{"climbed over", "EU", func(s *Scene) { s.Bed.WayIn, s.Bed.Steps, s.Bed.Climb = bunk.WayIn{}, nil, &bunk.ClimbAt{} }, NotApplicable, none, ""},
 		{"advice only", "CA", nil, None, none, ""},
 		{"no bed", "US", unbuildable, CannotTell, none, ""},
 	})

@@ -14,7 +14,7 @@ var railOpenings = Question{
 	Why:      "A child slips feet first through a gap that its head does not pass.",
 	How: "Smaller clear side of every opening from the top rail down to the underside of the deck, without the mattress, as built and once the " +
 		"boards have dried, with the way gaps are set as its uncertainty.",
-	Caution: "Try every opening with a 3-1/2 in block, pushed hard, and again after the first winter of heating.",
+	Caution: "Try every opening with a 3-1/2 in (89 mm) block, pushed hard, and again after the first winter of heating.",
 	OfBed:   true,
 	Measure: func(s *Scene) Finding { return s.railOpenings() },
 }

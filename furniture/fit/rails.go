@@ -33,26 +33,30 @@ func (s *Scene) railHeight() Finding {
 	return f
 }
 
-const noBed = "sizes that can be built"
+const noBed = "choose sizes of which a bed can be built"
 
 // overMattress measures a rail over the thickest mattress. Where there is none it stands no higher than the deck.
 func (s *Scene) overMattress(at string, g *guardAt, rows []string) Reading {
 	d := s.Bed.Upper
-	thick := d.MattressTop - d.Top
-	r := Reading{At: at, Rows: rows, Have: RailOverMattress(s.railOverBase(g), thick), Parts: []string{"mattress.upper"}, Edge: "there is no rail",
-		Uses: []Use{{"bed.upper.height", d.Top, "mm", "chosen"}, {"bed.upper.mattress_thick", thick, "mm", "chosen"}}}
-	if g != nil {
-		r.Edge, r.Parts = "the rail on the "+g.Side, append(r.Parts, g.Parts...)
-		r.Uses = append(r.Uses, Use{"bed.guard.top", g.Top, "mm", "chosen"})
-	}
+	r := Reading{At: at, Rows: rows, Have: RailOverMattress(s.railOverBase(g), d.MattressTop-d.Top), Ask: s.askThick(upperBed),
+		Parts: []string{"mattress.upper"}, Uses: s.thickUses(upperBed)}
+	r.onRail(g)
 	return r
 }
 
 func (s *Scene) overBase(g *guardAt) Reading {
-	r := s.overMattress("barrier.base", g, overBaseRows)
-	r.Have, r.Parts = s.railOverBase(g), r.Parts[1:]
-	r.Uses = append(r.Uses[:1:1], r.Uses[2:]...)
+	r := Reading{At: "barrier.base", Rows: overBaseRows, Have: s.railOverBase(g), Uses: []Use{s.heightUse(upperBed)}}
+	r.onRail(g)
 	return r
+}
+
+// onRail tells which rail a reading is about.
+func (r *Reading) onRail(g *guardAt) {
+	r.Edge = "there is no rail"
+	if g != nil {
+		r.Edge, r.Parts = "the rail on the "+g.Side, append(r.Parts, g.Parts...)
+		r.Uses = append(r.Uses, Use{"bed.guard.top", g.Top, "mm", "chosen"})
+	}
 }
 
 // railOverBase returns how far a rail stands over the deck of the upper bed, 0 where there is none.

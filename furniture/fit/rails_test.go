@@ -52,11 +52,11 @@ func TestEndMemberIsNoBarrier(t *testing.T) {
 	}
 }
 
-// Thickest mattress: 300 - 127 = 173 in the US, 300 - 160 = 140 in the EU and AU (calc-max-mattress-us and -eu); the place that has no
-// limit of its own has none, nor has a bed that the text does not cover.
+// Thickest mattress: 300 - 127 = 173 in the US, 300 - 160 = 140 in the EU and AU (calc-max-mattress-us and -eu); Canada, which
+// has no limit of its own, takes the number of the US as advice. A bed that the text does not cover has none.
 func TestThickestMattress(t *testing.T) {
 	s := plainScene(t, "US EU AU NZ CA")
-	want := []Figure{{"max_mattress.US", 173, "mm"}, {"max_mattress.EU", 140, "mm"}, {"max_mattress.AU", 140, "mm"}, {"max_mattress.NZ", 140, "mm"}}
+	want := []Figure{{"max_mattress.US", 173, "mm"}, {"max_mattress.EU", 140, "mm"}, {"max_mattress.AU", 140, "mm"}, {"max_mattress.NZ", 140, "mm"}, {"max_mattress.CA", 173, "mm"}}
 	got := answer(t, s, "rail-height").Figures
 	if len(got) != len(want) {
 		t.Fatalf("%v, want %v", got, want)

@@ -26,7 +26,7 @@ func (s *Scene) reachOf(b bed, of func(people.Sex, float64) (float64, error), ch
 		r, err := of(sexOf(p.Sex), tableAge(p))
 		switch {
 		case err != nil:
-			return 0, "how old is " + sleeperName(b, p) + "?"
+			return 0, "how old is " + called(p) + "?"
 		case !any:
 			reach, any = r, true
 		default:
@@ -50,11 +50,4 @@ func tableAge(p job.Sleeper) float64 {
 		return max(p.Age, people.LastChildAge+1)
 	}
 	return p.Age
-}
-
-func sleeperName(b bed, p job.Sleeper) string {
-	if p.Name == "" {
-		return "the " + b.word() + " sleeper"
-	}
-	return p.Name
 }

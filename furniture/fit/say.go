@@ -38,7 +38,7 @@ func (a Answer) spareWords(unit length.Unit) string {
 	if a.PlusMinus > 0 {
 		text += ", ±" + Amount(a.PlusMinus, a.Unit, unit, length.AwayFromZero)
 	}
-	if a.Verdict == TooClose && a.Reason != "" {
+	if a.Verdict.Open() && a.Reason != "" {
 		text += "; " + Spoken(a.Reason)
 	}
 	return text
@@ -99,12 +99,7 @@ func (l Line) Against(unit length.Unit) string {
 	if r.Relation.Answer() || len(r.Need) == 0 {
 		return r.Quantity
 	}
-	num := func(x float64) string {
-		if r.Unit == yardstick.MM { // as the source writes it: a limit of 0.22 in is not 1/4 in
-			return length.Exact(length.FromMM(x), unit)
-		}
-		return Amount(x, r.Unit, unit, length.Nearest)
-	}
+	num := func(x float64) string { return needed(r, x, unit) }
 	switch {
 	case r.Relation == yardstick.AtLeast:
 		return "at least " + num(r.Need[0])
@@ -120,6 +115,19 @@ func (l Line) Against(unit length.Unit) string {
 	return "not between " + num(r.Need[0]) + " and " + num(r.Need[1])
 }
 
+// needed writes one number of a row: a length as the source writes it, since a limit of 0.22 in is not 1/4 in. A planning figure of our own
+// in inches is a round number there and to the nearest mm in a metric job: 610 mm (24 in).
+func needed(r *yardstick.Row, x float64, unit length.Unit) string {
+	if r.Unit != yardstick.MM {
+		return Amount(x, r.Unit, unit, length.Nearest)
+	}
+	l := length.FromMM(x)
+	if r.Own != yardstick.NoForce && unit == length.Millimetres && l%length.Millimetre != 0 {
+		return length.Format(l, length.Style{Unit: unit}) + " (" + length.Exact(l, length.Inches) + ")"
+	}
+	return length.Exact(l, unit)
+}
+
 // Caution is the line that every screen and sheet with a safety answer carries.
 const Caution = "A planning help, not an approval: measured against named texts used as a yardstick. It holds only for the sizes entered; " +
 	"measure again on the day. Local code, the landlord and licensed trades decide."
@@ -130,7 +138,7 @@ var Cautions = []string{
 	"These texts bind sold beds, camps, worker housing, play equipment or buildings. A one-off bed in a relative's room is none of those; they are used here as a yardstick.",
 	"Local code, the landlord and licensed trades decide about wiring, heating, alarms, windows and structure. Ask them; this sheet does not replace them.",
 	"Each number carries its source and its basis. A secondary or practice number is weaker than a published one and says so.",
-	"An answer that fits holds only for the sizes entered. Measure again on the day, with the real mattress, and try every opening with a 3-1/2 in block.",
+	"An answer that fits holds only for the sizes entered. Measure again on the day, with the real mattress, and try every opening with a 3-1/2 in (89 mm) block.",
 	"Different countries' numbers differ; what fits under one may not under another. Both are shown where both are named.",
 	"A missing measurement gives \"cannot tell yet\", never a silent pass. A value equal to its limit says so.",
 	"Ages and sizes are averages of groups; a real child may differ. Ages are about, in whole years.",

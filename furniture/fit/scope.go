@@ -1,34 +1,55 @@
 package fit
 
 import (
-	"fmt"
 	"math"
 
 	"bunkwright/furniture/yardstick"
 )
 
-// outOfScope asks the scope rows of a row. why is set where one of them does not hold; want where one cannot be told yet.
-func (s *Scene) outOfScope(row *yardstick.Row, r *Reading) (why, want string) {
+// scope tells whether a row speaks of a reading at all.
+type scope struct {
+	why   string // it does not: one of its scope rows does not hold
+	want  string // what is missing to tell
+	doubt string // it may not: a scope row is too close to call
+}
+
+// scope asks the scope rows of a row.
+func (j judge) scope(row *yardstick.Row, r *Reading) (out scope) {
 	for _, id := range row.When {
-		scope, _, _ := s.row(id)
-		have, missing := s.scopeValue(id, r)
-		switch {
-		case missing != "":
-			want = missing
-		case scope.Outcome(have) == yardstick.NotApplies:
-			return fmt.Sprintf("%s: not %s %s", scope.Quantity, scope.Relation, scope.Written), ""
+		when, _, _ := j.s.row(id)
+		have := j.s.scopeValue(id, r)
+		switch doubt := j.s.doubt(when, have.Have, have.U, j.k); {
+		case have.Ask != "":
+			out.want = have.Ask
+		case doubt != "":
+			out.doubt = doubt
+		case when.Outcome(have.Have) == yardstick.NotApplies:
+			return scope{why: j.s.outsideWords(when)}
 		}
 	}
-	return "", want
+	return out
+}
+
+// doubt tells why it is too close to call whether a scope row holds; it is empty where that is sure.
+func (s *Scene) doubt(when *yardstick.Row, have, u, k float64) string {
+	if !(math.Abs(when.Spare(have)) < k*u) {
+		return ""
+	}
+	return "too close to call whether this counts, " + when.Quantity + " " + Line{Row: when}.Against(s.unit()) + ": take it again"
 }
 
 // scopeValue returns what a scope row is asked with: the reading's own, else that of the whole bed.
-func (s *Scene) scopeValue(id string, r *Reading) (have float64, missing string) {
+func (s *Scene) scopeValue(id string, r *Reading) Scope {
 	for _, sc := range r.Scope {
 		if sc.Row == id {
-			return sc.Have, sc.Ask
+			return sc
 		}
 	}
+	have, missing := s.scopeOfBed(id)
+	return Scope{Row: id, Have: have, Ask: missing}
+}
+
+func (s *Scene) scopeOfBed(id string) (have float64, missing string) {
 	if s.Bed == nil {
 		return math.NaN(), noBed
 	}

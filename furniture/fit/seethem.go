@@ -29,7 +29,10 @@ func (s *Scene) seeThem() Finding {
 		return Finding{Readings: []Reading{ask("pillow", s.Wants, seeRows...)}}
 	}
 	doorways, want := s.doorways()
-	if len(doorways) == 0 {
+	if len(doorways) > 0 {
+		want = s.askThick(lowerBed)
+	}
+	if want != "" {
 		return Finding{Readings: []Reading{ask("pillow", want, seeRows...)}}
 	}
 	eyes := yardstick.Figures(yardstick.ParentStand)

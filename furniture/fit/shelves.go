@@ -32,9 +32,9 @@ func ShelfReach(grip, board, mattressTop float64) float64 { return grip - (board
 func (s *Scene) shelfHeights() Finding {
 	rows := []string{shelfReach, shelfOver}
 	switch {
-	case s.Bed == nil:
+	case s.Bed == nil && len(s.Job.Bed.Shelves) > 0:
 		return Finding{Readings: []Reading{ask("shelf", noBed, rows...)}}
-	case len(s.Bed.Sizes.Shelves) == 0:
+	case s.Bed == nil || len(s.Bed.Sizes.Shelves) == 0:
 		return absent("there is no wall shelf")
 	case !s.Stands:
 		return Finding{Readings: []Reading{ask("shelf", s.Wants, rows...)}}
@@ -58,10 +58,10 @@ func (s *Scene) shelfReadings(i int, board *Solid, f *Finding) {
 		b = upperBed
 	}
 	key := fmt.Sprintf("shelf.%d", i+1)
-	top := s.mattressTop(b)
 	r := Reading{At: key + ".reach", Rows: []string{shelfReach}, Parts: []string{board.Part.ID, "mattress." + b.word()}}
 	grip, what := s.leastReach(b, people.SeatedGripReach)
-	r.Have, r.Ask = ShelfReach(grip, board.Hi.Z, top), what
+	r.Have, r.Ask = ShelfReach(grip, board.Hi.Z, s.mattressTop(b)), what
+	r.orThick(s, b)
 	r.Uses = []Use{{fmt.Sprintf("bed.shelf.%d.height", i+1), shelf.Height.MM(), "mm", "chosen"}, {"seated grip reach", grip, "mm", "table"}}
 	over := Reading{At: key + ".over", Rows: []string{shelfOver}, Yes: true, Parts: []string{board.Part.ID}}
 	if what, is := s.under(board); is {
@@ -77,7 +77,7 @@ func (s *Scene) shelfReadings(i int, board *Solid, f *Finding) {
 func (s *Scene) under(board *Solid) (what string, is bool) {
 	plan := patch(board.Box.Footprint())
 	for _, b := range [2]bed{upperBed, lowerBed} {
-		if s.mattressTop(b) <= board.Lo.Z && plan.touchesBox(&s.Boxes[b]) {
+		if s.lowestTop(b) <= board.Lo.Z && plan.touchesBox(&s.Boxes[b]) {
 			return "mattress." + b.word(), true
 		}
 	}
@@ -93,8 +93,8 @@ func (s *Scene) footOnShelf(board *Solid, f *Finding) {
 	if math.IsInf(low, 1) {
 		return
 	}
-	f.Figures = append(f.Figures, Figure{"rail_over_" + board.Part.ID, low - board.Hi.Z, "mm"})
-	if low > board.Hi.Z && board.Hi.Z > s.mattressTop(upperBed) {
+	f.Figures = append(f.Figures, Figure{railOver + board.Part.ID, low - board.Hi.Z, "mm"})
+	if low > board.Hi.Z && board.Hi.Z > s.lowestTop(upperBed) {
 		f.Notes = append(f.Notes, board.Part.ID+" is a foothold below the top of the rail: keep the bed's rail between it and the sleeper, or hang it higher")
 	}
 }

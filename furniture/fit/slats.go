@@ -28,9 +28,6 @@ func (s *Scene) slatGaps() Finding {
 	var f Finding
 	for _, b := range []bed{upperBed, lowerBed} {
 		d := s.deck(b)
-		if d.Top <= 0 {
-			continue
-		}
 		free := s.Bed.Inside.Wide - 2*s.Bed.Sizes.Ledge.Thick.MM()
 		f.Readings = append(f.Readings,
 			Reading{At: b.at(), Rows: slatGapRows, Have: d.SlatGap, U: s.gapU(), UKey: "bed.gaps", Parts: s.slatsOf(b)},

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"math"
+	"strings"
 
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/people"
@@ -9,13 +10,15 @@ import (
 
 // sitter is somebody sitting up in bed: how high the head comes, and how sure that is beside the readings.
 type sitter struct {
-	name   string
+	name   string // "Ida"; of several without a name their number; "" where one of no name has the bed alone
+	who    string // as a question names them: "Ida", "the upper sleeper"
 	key    string
 	seated float64 // mm
 	u      float64 // own standard uncertainty, of a ratio
 	use    Use
 	sex    people.Sex
-	age    float64
+	age    float64 // to look body sizes up with
+	grown  bool
 	ask    string
 }
 
@@ -45,14 +48,27 @@ func (s *Scene) sitters(bed string) []sitter {
 	list, keys := s.sleepersOf(bed)
 	out := make([]sitter, 0, len(list))
 	for i, p := range list {
-		out = append(out, s.sitter(p, keys[i]))
+		q := s.sitter(p, keys[i])
+		if p.Name == "" && len(list) > 1 { // each has a place of its own among the readings
+			q.name = strings.TrimPrefix(keys[i], "sleeper.")
+		}
+		out = append(out, q)
 	}
 	return out
 }
 
-// sitter finds a seated height: measured, else from stature, else that of a tall child of the age (P95).
+// called names a sleeper in a question.
+func called(p job.Sleeper) string {
+	if p.Name == "" {
+		return "the " + p.Bed + " sleeper"
+	}
+	return p.Name
+}
+
+// sitter finds a seated height: measured, else from stature, else that of a tall one of the age (P95). Grown-ups need no age.
 func (s *Scene) sitter(p job.Sleeper, key string) sitter {
-	q := sitter{name: p.Name, key: key, sex: sexOf(p.Sex), age: p.Age}
+	q := sitter{name: p.Name, key: key, sex: sexOf(p.Sex), age: tableAge(p), grown: p.Grown()}
+	q.who = called(p)
 	seated, stature := s.v(s.Survey.Find(key+".seated")), s.v(s.Survey.Find(key+".stature"))
 	switch {
 	case !math.IsNaN(seated):
@@ -60,18 +76,21 @@ func (s *Scene) sitter(p job.Sleeper, key string) sitter {
 	case !math.IsNaN(stature):
 		q.fromStature(stature)
 	case p.Age <= 0 && !p.Grown():
-		q.ask = "how old is " + p.Name + ", or how high does " + p.Name + " sit?"
+		q.ask = "how old is " + q.who + ", or how high does " + q.who + " sit?"
 	default:
 		q.fromAge()
 	}
 	return q
 }
 
+// fromStature takes the share of the stature that is above the seat. The table ends at 18, where nobody grows any more: grown-ups are
+// taken at that age.
 func (q *sitter) fromStature(stature float64) {
-	ratio, err1 := people.SittingRatio(q.sex, q.age, people.Mean)
-	sd, err2 := people.SittingRatio(q.sex, q.age, people.SD)
+	age := min(q.age, people.LastChildAge)
+	ratio, err1 := people.SittingRatio(q.sex, age, people.Mean)
+	sd, err2 := people.SittingRatio(q.sex, age, people.SD)
 	if err1 != nil || err2 != nil {
-		q.ask = "how high does " + q.name + " sit?"
+		q.ask = "how high does " + q.who + " sit?"
 		return
 	}
 	q.seated, q.u = people.SittingFromStature(stature, ratio), sd*stature
@@ -81,11 +100,15 @@ func (q *sitter) fromStature(stature float64) {
 func (q *sitter) fromAge() {
 	p95, err := people.SeatedHeight(q.sex, q.age, "p95")
 	if err != nil {
-		q.ask = "how high does " + q.name + " sit?"
+		q.ask = "how high does " + q.who + " sit?"
 		return
 	}
 	q.seated = p95
-	q.use = Use{Key: "seated height of a tall child of " + q.name + "'s age", Value: p95, Unit: "mm", How: "table"}
+	of := "child of " + q.who + "'s age"
+	if q.grown {
+		of = "grown-up, for " + q.who
+	}
+	q.use = Use{Key: "seated height of a tall " + of, Value: p95, Unit: "mm", How: "table"}
 }
 
 // Age figures: the ages at which children of middle height and tall ones outgrow a free height, whole years rounded down. A figure is

@@ -24,7 +24,7 @@ func (s *Scene) stand() {
 	s.Stands, s.Wants, s.At = false, "", nil
 	switch {
 	case s.Bed == nil:
-		s.Wants = "sizes that can be built"
+		s.Wants = noBed
 		return
 	case s.Walls == nil:
 		s.Wants = "the shape of the room: read the missing walls, or a diagonal"

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 	"sync"
 
 	"bunkwright/furniture/bunk"
@@ -52,7 +53,28 @@ type studAt struct {
 	plan float64 // where the plan has it
 }
 
-func (st *studAt) name() string { return "stud " + st.ref.Key + " of wall " + st.wall.Key }
+// name names the stud; one that is counted off from another by how many places it is away.
+func (st *studAt) name() string {
+	base, n, ok := countedFrom(st.ref.Key)
+	if st.ref.Found != "counted" || !ok {
+		return "stud " + st.ref.Key + " of wall " + st.wall.Key
+	}
+	way := "on"
+	if n < 0 {
+		n, way = -n, "back"
+	}
+	return fmt.Sprintf("the stud %s %s from stud %s of wall %s", plural(float64(n), "place"), way, base, st.wall.Key)
+}
+
+// countedFrom takes the key of a stud that is counted off apart: "1+2" is 2 on from stud 1.
+func countedFrom(key string) (base string, n int, ok bool) {
+	i := strings.LastIndexAny(key, "+-")
+	if i <= 0 {
+		return "", 0, false
+	}
+	n, err := strconv.Atoi(key[i:])
+	return key[:i], n, err == nil
+}
 
 // doubt tells why a stud may not be there, "" where somebody found it.
 func (st *studAt) doubt() string {
@@ -102,9 +124,9 @@ func (s *Scene) studsHit() Finding {
 // withoutCleats is the finding where there is nothing to fix to a wall, or no bed.
 func (s *Scene) withoutCleats(rows []string) (f Finding, done bool) {
 	switch {
-	case s.Bed == nil:
+	case s.Bed == nil && len(s.Job.Bed.Shelves) > 0:
 		return Finding{Readings: []Reading{ask("cleat", noBed, rows...)}}, true
-	case len(s.Bed.Cleats) == 0:
+	case s.Bed == nil || len(s.Bed.Cleats) == 0:
 		return absent("there is no wall shelf"), true
 	}
 	return f, false

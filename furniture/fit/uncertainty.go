@@ -169,7 +169,7 @@ func (s *Scene) inputs(r Reading, u uncertainty) []Input {
 			continue
 		}
 		src := s.Survey.Sources[k]
-		out = append(out, Input{Key: src.Key, Value: src.Value, Unit: "mm", How: string(src.How), By: src.By, Share: share(c, u.total)})
+		out = append(out, Input{Key: src.Key, Value: src.Value, Unit: src.Unit(), How: string(src.How), By: src.By, Share: share(c, u.total)})
 	}
 	if u.own > 0 {
 		out = append(out, Input{Key: r.UKey, Value: u.own, Unit: "mm", How: "build", Share: share(u.own, u.total)})

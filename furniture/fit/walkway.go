@@ -1,10 +1,6 @@
 package fit
 
-import (
-	"math"
-
-	"bunkwright/room/geom"
-)
+import "bunkwright/room/geom"
 
 var walkway = Question{
 	ID:       "walkway",
@@ -105,9 +101,6 @@ func (s *Scene) footOfBed(all []stander) Reading {
 		x, d = lo.X, geom.V3{X: -1}
 	}
 	b := strip{from: s.ToRoom.Point(geom.V3{X: x, Y: (lo.Y + hi.Y) / 2}).XY(), out: s.ToRoom.Dir(d).XY(), half: (hi.Y - lo.Y) / 2}
-	depth, what := b.free(append(s.across(b), all[len(s.Walls):]...))
-	if math.IsInf(depth, 1) {
-		depth = 0
-	}
+	depth, what := s.free(b, append(s.across(b), all[len(s.Walls):]...))
 	return Reading{At: "foot", Rows: footRows, Have: depth, Parts: []string{what}}
 }

@@ -46,9 +46,6 @@ func (s *Scene) wallGaps() Finding {
 	if !s.Stands {
 		return Finding{Readings: []Reading{ask("wall", s.Wants, wallGapRows...)}}
 	}
-	if len(s.Bed.Guards) == 0 {
-		return absent("there is no top barrier")
-	}
 	if !s.speaks(wallGapRows) {
 		return Finding{}
 	}
@@ -63,12 +60,16 @@ func (s *Scene) wallGaps() Finding {
 	return s.traced(f)
 }
 
-// outerEdges returns the outer top edge of each top barrier: that of the board itself, which may lie farther in than the posts.
+// outerEdges returns the outer top edge of each top barrier: that of the board itself, which may lie farther in than the posts. What
+// closes an end no higher than the frame is no barrier.
 func (s *Scene) outerEdges() []outerEdge {
 	var out []outerEdge
 	lo, hi := s.Bed.Foot.Bounds()
 	for i := range s.Bed.Guards {
 		g := &s.Bed.Guards[i]
+		if !s.barrier(g) {
+			continue
+		}
 		e := outerEdge{side: g.Side, part: g.Parts}
 		inner, outer := s.plan().topBoards[i][0], s.plan().topBoards[i][1]
 		var d geom.V3

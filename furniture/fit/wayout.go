@@ -139,6 +139,9 @@ func (s *Scene) exit(p *pane) exit {
 	if p.ask != "" {
 		return e
 	}
+	if e.ask = s.thickBefore(p.wall, p.clear, yardstick.Figure(yardstick.WayOutDepth)); e.ask != "" {
+		return e
+	}
 	taken, names := s.before(p.wall, p.clear)
 	e.left = geom.LargestRectangle(p.clear, taken)
 	e.parts = append(e.parts, names...)
@@ -265,5 +268,7 @@ func (r *Reading) blocked(s *Scene, key string, w *Wall, in geom.Rectangle) {
 	if _, names := s.before(w, in); len(names) > 0 {
 		r.Yes, r.Edge = false, names[0]+" stands before "+key
 		r.Parts = append(append(r.Parts, key), names...)
+	} else if what := s.thickBefore(w, in, yardstick.Figure(yardstick.WayOutDepth)); what != "" {
+		r.Ask = what
 	}
 }

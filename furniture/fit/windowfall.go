@@ -62,11 +62,11 @@ func (s *Scene) otherSill(p *pane) []string {
 	if force == yardstick.NoForce || low.Outcome(sill) != yardstick.NotApplies || other.Outcome(sill) != yardstick.Applies {
 		return nil
 	}
-	return []string{p.key + ": in a building under the IBC a sill is low where it is " + string(other.Relation) + " " + other.Written}
+	return []string{p.key + ": in a building under the IBC a sill is low where it is " + Line{Row: other}.Against(s.unit())}
 }
 
 func (s *Scene) fallReadings(p *pane) []Reading {
-	skip, what := s.fallApplies(p)
+	skip, doubt, what := s.fallApplies(p)
 	out := make([]Reading, 0, 5)
 	for _, b := range [2]bed{lowerBed, upperBed} {
 		out = append(out, s.sillReading(p, b, skip, what))
@@ -79,27 +79,32 @@ func (s *Scene) fallReadings(p *pane) []Reading {
 		}
 		out = append(out, r)
 	}
+	for i := range out {
+		out[i].Doubt = doubt
+	}
 	return out
 }
 
-// fallApplies tells why a window is left out, or what is missing to tell.
-func (s *Scene) fallApplies(p *pane) (skip, what string) {
+// fallApplies tells why a window is left out, why it may have to be, or what is missing to tell.
+func (s *Scene) fallApplies(p *pane) (skip, doubt, what string) {
 	rec := &s.Job.Room.Windows[p.place]
 	row, _, _ := s.row(fallDrop)
-	drop := s.v(s.Survey.Layout.Windows[p.place].Drop)
+	ref := s.Survey.Layout.Windows[p.place].Drop
+	drop := s.v(ref)
+	doubt = s.doubt(row, drop, s.Survey.Sigma(ref), Question{Group: Safety}.cover())
 	switch {
 	case p.shut:
-		return p.key + " does not open", ""
+		return p.key + " does not open", "", ""
 	case rec.Guard == "yes":
-		return "a guard is fitted to " + p.key, ""
-	case row.Outcome(drop) == yardstick.NotApplies:
-		return row.Quantity + ": not " + string(row.Relation) + " " + row.Written, ""
+		return "a guard is fitted to " + p.key, "", ""
+	case doubt == "" && row.Outcome(drop) == yardstick.NotApplies:
+		return s.outsideWords(row), "", ""
 	case p.where != "":
-		return "", p.where
+		return "", doubt, p.where
 	case row.Outcome(drop) == yardstick.NotJudged:
-		return "", "how far below the clear opening of " + p.key + " on wall " + rec.Wall + " is the ground outside?"
+		return "", "", "how far below the clear opening of " + p.key + " on wall " + rec.Wall + " is the ground outside?"
 	}
-	return "", ""
+	return "", doubt, ""
 }
 
 func (s *Scene) sillReading(p *pane, b bed, skip, what string) Reading {
@@ -113,8 +118,8 @@ func (s *Scene) sillReading(p *pane, b bed, skip, what string) Reading {
 	}
 	r.Have = SillOverMattress(p.whole.Lo.Y, s.mattressTop(b))
 	r.Edge = "the " + b.word() + " mattress lies beside " + p.key
-	r.Uses = []Use{{"bed." + b.word() + ".height", s.deck(b).Top, "mm", "chosen"},
-		{"bed." + b.word() + ".mattress_thick", s.deck(b).MattressTop - s.deck(b).Top, "mm", "chosen"}}
+	r.orThick(s, b)
+	r.Uses = s.thickUses(b)
 	return r
 }
 
@@ -131,7 +136,8 @@ func (s *Scene) opensReading(p *pane, skip string) Reading {
 	if s.unread(refs.Opens) {
 		r.Ask = "how far does " + p.key + " on wall " + rec.Wall + " open?"
 	}
-	drop, sill := Scope{Row: fallDrop, Have: s.v(refs.Drop)}, Scope{Row: fallSill, Have: s.v(refs.Sill)}
+	drop := Scope{Row: fallDrop, Have: s.v(refs.Drop), U: s.Survey.Sigma(refs.Drop)}
+	sill := Scope{Row: fallSill, Have: s.v(refs.Sill), U: s.Survey.Sigma(refs.Sill)}
 	if s.unread(refs.Drop) {
 		drop.Ask = "how far below the clear opening of " + p.key + " on wall " + rec.Wall + " is the ground outside?"
 	}
@@ -149,6 +155,8 @@ func (s *Scene) answerNear(r *Reading, p *pane, before bool) {
 		hidden := s.shades(p.wall, p.whole, near)
 		if r.Yes = len(hidden) == 0; !r.Yes {
 			r.Edge, r.Parts = hidden[0].name+" stands before "+p.key, append(r.Parts, hidden[0].name)
+		} else {
+			r.Ask = s.thickBefore(p.wall, p.whole, near)
 		}
 		return
 	}

@@ -53,11 +53,8 @@ type Placement struct {
 	Note   string        `file:"note"`
 }
 
-// Maybe is a length that may be left unset; unset is not zero.
-type Maybe struct {
-	Value length.Length
-	Set   bool
-}
+// Maybe is a length that may be left unset.
+type Maybe = length.Maybe
 
 // Turn names the part of the bed that stands against the wall.
 type Turn string

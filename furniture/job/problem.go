@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"bunkwright/furniture/bunk"
 	"bunkwright/room/geom"
@@ -32,6 +33,7 @@ func Problems(j *Job, s *survey.Survey) []Problem {
 	f := newFinder(j, s)
 	f.absent()
 	f.floor()
+	f.leftOut()
 	f.closing()
 	f.walls()
 	f.ceilings()
@@ -50,13 +52,33 @@ func SizeProblems(j *Job, err error) []Problem {
 	}
 	var out []Problem
 	for _, e := range refused {
-		p := Problem{Key: e.Key, Text: e.Reason, Right: "another size"}
-		if e.Has {
-			p.Right = "nearest that can be built: " + length.Exact(e.Nearest, unit)
-		}
-		out = append(out, p)
+		out = append(out, Problem{Key: e.Key, Text: e.Reason, Right: rightSize(e, unit)})
 	}
 	return out
+}
+
+// rightSize says what size would do, in the unit of the job.
+func rightSize(e bunk.SizeError, unit length.Unit) string {
+	if e.Has {
+		return "nearest that can be built: " + nearestSize(e.Nearest, unit)
+	}
+	table, key := "", e.Key
+	if i := strings.LastIndexByte(key, '.'); i >= 0 {
+		table, key = key[:i], key[i+1:]
+	}
+	if e.Unset {
+		return fmt.Sprintf("choose the size to build for: %s = \"...\" under [%s]", key, table)
+	}
+	return "another size"
+}
+
+// nearestSize writes a size that can be built so that it may be copied: one that is no 64th of an inch is given in mm too, since
+// what it is rounded to may lie on the wrong side of it.
+func nearestSize(l length.Length, unit length.Unit) string {
+	if unit == length.Inches && l%(length.Inch/64) != 0 {
+		return fmt.Sprintf("about %s, exactly %s", length.Format(l, length.Style{Unit: unit}), length.Exact(l, length.Millimetres))
+	}
+	return length.Exact(l, unit)
 }
 
 // finder collects problems.

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -131,6 +132,20 @@ func (f *finder) closing() {
 		f.add("room.outline", "lengths and angles of a room that can be walked round", "by its readings the outline crosses itself")
 	}
 }
+
+// leftOut lists the diagonals that no room with these walls can have.
+func (f *finder) leftOut() {
+	for _, l := range f.s.LeftOut {
+		let := fmt.Sprintf("the walls %s let it be at most %s", by(l.Corners), f.say(l.Most))
+		if l.Value < l.Least {
+			let = fmt.Sprintf("the walls %s make it at least %s", by(l.Corners), f.say(l.Least))
+		}
+		f.add(l.Key, "read it again, and those walls; until then the room is worked out without it", "read as %s, and %s", f.say(l.Value), let)
+	}
+}
+
+// by names a way along walls by its corners: "A to B to C".
+func by(corners string) string { return strings.Join(strings.Split(corners, ""), " to ") }
 
 // about names what a reading is a reading of: the outline, or the fixture.
 func about(key string) string {

@@ -1,6 +1,8 @@
 package job_test
 
 import (
+	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -77,6 +79,24 @@ func TestProblems(t *testing.T) {
 			"register.1: it reaches 100 mm outside the room"},
 		{"heater in the ceiling", "[[heater]]\nhigh = \"2600 mm\"", "heater.1.high: its top at 2600 mm, and the highest ceiling is at 2400 mm"},
 		{"fan over the ceiling", "[[fan]]\nblades = \"2500 mm\"", "fan.1.blades: the blades at 2500 mm, and the highest ceiling is at 2400 mm"},
+		// its centre is 1400 from wall AB and 1600 from CD: more than 2800 across meets AB
+		{"fan as large as it can be", "[[fan]]\nwall = \"AB\"\nat = \"2000 mm\"\nout = \"1400 mm\"\nsweep = \"2800 mm\"", ""},
+		{"fan larger than the room", "[[fan]]\nwall = \"AB\"\nat = \"2000 mm\"\nout = \"1400 mm\"\nsweep = \"12800 mm\"",
+			"fan.1.sweep: 12800 mm across, and its centre is 1400 mm from the nearest wall"},
+		{"fan somewhere", "[[fan]]\nsweep = \"12800 mm\"", "fan.1.sweep: 12800 mm across, and the room is 4000 mm by 3000 mm"},
+		{"fan somewhere, as large as the room", "[[fan]]\nsweep = \"3000 mm\"", ""},
+		{"lamp larger than its corner", "[[light]]\nwall = \"AB\"\nat = \"300 mm\"\nout = \"1400 mm\"\nwide = \"700 mm\"",
+			"light.1.wide: 700 mm across, and its centre is 300 mm from the nearest wall"},
+		{"window up further than it is high", "[[window]]\nkind = \"slides up\"\nsill = \"900 mm\"\nhead = \"1500 mm\"\nwide = \"900 mm\"\nopens = \"620 mm\"",
+			"window.1.opens: it opens 620 mm, and by its kind and size it can open 600 mm at most"},
+		{"window sideways as far as it is wide", "[[window]]\nkind = \"slides sideways\"\nsill = \"900 mm\"\nhead = \"1500 mm\"\nwide = \"900 mm\"\nopens = \"900 mm\"", ""},
+		{"window round on its hinges", "[[window]]\nkind = \"hinged at the top\"\nsill = \"900 mm\"\nhead = \"1500 mm\"\nwide = \"900 mm\"\nopens = \"1300 mm\"",
+			"window.1.opens: it opens 1300 mm, and by its kind and size it can open 1200 mm at most"},
+		{"window of no kind", "[[window]]\nsill = \"900 mm\"\nhead = \"1500 mm\"\nwide = \"900 mm\"\nopens = \"7 m\"",
+			"window.1.opens: it opens 7000 mm, and by its kind and size it can open 1800 mm at most"},
+		{"window of no size", "[[window]]\nopens = \"7 m\"", ""},
+		{"window that does not open", "[[window]]\nkind = \"fixed\"\nopens = \"100 mm\"",
+			"window.1.opens: it opens 100 mm, and by its kind and size it can open 0 mm at most"},
 		{"fan outside", "[[fan]]\nwall = \"AB\"\nat = \"2000 mm\"\nout = \"3500 mm\"", "fan.1: it reaches 500 mm outside the room"},
 		{"light over the ceiling", "[[light]]\nlowest = \"2500 mm\"", "light.1.lowest: its lowest point at 2500 mm, and the highest ceiling is at 2400 mm"},
 		{"alarm outside", "[[alarm]]\nwall = \"BC\"\nfrom = \"C\"\nat = \"100 mm\"\nout = \"4200 mm\"", "alarm.1: it reaches 200 mm outside the room"},
@@ -172,14 +192,70 @@ func TestHalfMeasured(t *testing.T) {
 	}
 }
 
+// TestSizeProblems words what cannot be built: 3000 mm is 118.11 in, 9 ft 10-1/8 in to the sixteenth.
 func TestSizeProblems(t *testing.T) {
-	err := bunk.SizesError{{Key: "bed.upper.height", Reason: "lower than the lower bed", Nearest: 40 * length.Inch, Has: true}, {Key: "bed.post", Reason: "not known"}}
-	want := "bed.upper.height: lower than the lower bed; nearest that can be built: 40 in|bed.post: not known; another size"
-	var got []string
-	for _, p := range job.SizeProblems(&job.Job{Unit: "in"}, err) {
-		got = append(got, p.String())
+	err := bunk.SizesError{
+		{Key: "bed.upper.height", Reason: "lower than the lower bed", Nearest: 40 * length.Inch, Has: true}, {Key: "bed.post", Reason: "not known"},
+		{Key: "bed.upper.mattress_wide", Reason: "not chosen", Unset: true},
+		{Key: "bed.lower.mattress_long", Reason: "too long", Nearest: 3000 * length.Millimetre, Has: true},
 	}
-	if strings.Join(got, "|") != want || job.SizeProblems(&job.Job{}, nil) != nil {
-		t.Errorf("got %v", got)
+	for unit, want := range map[string]string{
+		"in": "bed.upper.height: lower than the lower bed; nearest that can be built: 40 in|bed.post: not known; another size|" +
+			"bed.upper.mattress_wide: not chosen; choose the size to build for: mattress_wide = \"...\" under [bed.upper]|" +
+			"bed.lower.mattress_long: too long; nearest that can be built: about 9' 10-1/8\", exactly 3000 mm",
+		"mm": "bed.upper.height: lower than the lower bed; nearest that can be built: 1016 mm|bed.post: not known; another size|" +
+			"bed.upper.mattress_wide: not chosen; choose the size to build for: mattress_wide = \"...\" under [bed.upper]|" +
+			"bed.lower.mattress_long: too long; nearest that can be built: 3000 mm",
+	} {
+		var got []string
+		for _, p := range job.SizeProblems(&job.Job{Unit: unit}, err) {
+			got = append(got, p.String())
+		}
+		if strings.Join(got, "|") != want || job.SizeProblems(&job.Job{}, nil) != nil {
+			t.Errorf("got %v", got)
+		}
+	}
+}
+
+// TestNoBed loads a job without a bed: what was not chosen is said with a line of the file and the line to write.
+func TestNoBed(t *testing.T) {
+	f, err := jobfile.Load([]byte(oblong), "job.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = bunk.Build(f.Job.Bed)
+	found := job.SizeProblems(&f.Job, err)
+	if len(found) == 0 || found[0].String() != "bed.upper.height: not chosen; choose the size to build for: height = \"...\" under [bed.upper]" || f.Line(found[0].Key) != 1 {
+		t.Errorf("got %v", found)
+	}
+}
+
+// TestDiagonalOfNoRoom reads diagonal AC of the oblong as what no room with its walls can have: its walls, 4000 + 3000 mm, let it be at
+// most 7000 and make it at least 1000. It is listed and left out; the room keeps its 4000 by 3000. A wall that does not go with the
+// others is named instead, with the diagonals as witnesses.
+func TestDiagonalOfNoRoom(t *testing.T) {
+	const ac, bd = "[[diagonal]]\nkey = \"AC\"\nlength = \"%s\"\n", "[[diagonal]]\nkey = \"BD\"\nlength = \"5000 mm\"\n"
+	for _, c := range []struct{ length, want string }{
+		{"9140 mm", "diagonal.AC.length: read as 9140 mm, and the walls A to B to C let it be at most 7000 mm"},
+		{"70 m", "diagonal.AC.length: read as 70000 mm, and the walls A to B to C let it be at most 7000 mm"},
+		{"900 mm", "diagonal.AC.length: read as 900 mm, and the walls A to B to C make it at least 1000 mm"},
+		{"5000 mm", ""},
+	} {
+		for _, more := range []string{"", bd} {
+			text := oblong + fmt.Sprintf(ac, c.length) + more
+			expect(t, text, c.want)
+			f, _ := problems(t, text)
+			s, err := f.Job.Survey()
+			if err != nil || !s.Outline || math.Abs(s.Value(s.Find("corner.C.x"))-4000) > 0.1 || math.Abs(s.Value(s.Find("corner.C.y"))+3000) > 0.1 {
+				t.Errorf("diagonal %s: outline %v, %v", c.length, s.Outline, err)
+			}
+			if got := strings.Contains(fmt.Sprint(s.Gaps), "diagonal A to C cannot be as read: corners taken as square"); got != (c.want != "" && more == "") {
+				t.Errorf("diagonal %s: gaps %v", c.length, s.Gaps)
+			}
+		}
+	}
+	long := strings.Replace(oblong, "4000 mm", "9 m", 1) + fmt.Sprintf(ac, "5000 mm") + bd
+	if _, found := problems(t, long); len(found) == 0 || found[0].Key != "wall.AB.length" || strings.Contains(keys(found), "diagonal") {
+		t.Errorf("wall of 9 m: %v", found)
 	}
 }

@@ -30,7 +30,7 @@ func (f *finder) openings() {
 		refs := l.Windows[i]
 		o := f.opening(keyOr("window", w.Key, i), refs.OnWallRefs, refs.Wide)
 		o.bottom, o.head = f.s.Value(refs.Sill), f.s.Value(refs.Head)
-		f.window(o, refs)
+		f.window(o, w.Kind, refs)
 		all = append(all, o)
 	}
 	for i, o := range all {
@@ -66,7 +66,7 @@ func (o opening) overlaps(p opening) bool {
 	return o.wall == p.wall && o.wall >= 0 && within(o.lo, o.hi, p.lo, p.hi) && within(o.bottom, o.head, p.bottom, p.head)
 }
 
-func (f *finder) window(o opening, refs survey.WindowRefs) {
+func (f *finder) window(o opening, kind string, refs survey.WindowRefs) {
 	wide, high := f.s.Value(refs.Wide), o.head-o.bottom
 	clearWide, clearHigh := f.s.Value(refs.ClearWide), f.s.Value(refs.ClearHigh)
 	f.below(o.key+".head", "the head of the window", o.head)
@@ -79,9 +79,31 @@ func (f *finder) window(o opening, refs survey.WindowRefs) {
 	if high > 0 && clearHigh > high+slack {
 		f.add(o.key+".clear_high", "at most from sill to head", "%s clear, and it is %s from sill to head", f.say(clearHigh), f.say(high))
 	}
+	f.opens(o.key+".opens", kind, wide, high, f.s.Value(refs.Opens))
 	if in := f.s.Value(refs.ClearIn); in+clearWide > wide+slack {
 		f.add(o.key+".clear_in", "the clear opening within the window", "the clear opening ends %s from the window's edge, and the window is %s wide",
 			f.say(in+clearWide), f.say(wide))
+	}
+}
+
+// opens looks whether a window is said to open further than its kind can: a sash that slides by its own length, one on hinges by the
+// two lengths it is apart when turned right round.
+func (f *finder) opens(key, kind string, wide, high, opens float64) {
+	most := math.Max(2*wide, 2*high) // NaN where either is not known
+	switch kind {
+	case "slides up":
+		most = high
+	case "slides sideways":
+		most = wide
+	case "hinged at a side":
+		most = 2 * wide
+	case "hinged at the top", "hinged at the bottom":
+		most = 2 * high
+	case "fixed":
+		most = 0
+	}
+	if opens > most+slack {
+		f.add(key, "how far it really opens", "it opens %s, and by its kind and size it can open %s at most", f.say(opens), f.say(most))
 	}
 }
 
@@ -105,10 +127,12 @@ func (f *finder) fixtures() {
 	}
 	for i, x := range r.Fans {
 		f.inRoom(keyOr("fan", x.Key, i), l.Fans[i].SpotRefs, 0, 0)
+		f.round(keyOr("fan", x.Key, i)+".sweep", l.Fans[i].SpotRefs, l.Fans[i].Sweep)
 		f.below(keyOr("fan", x.Key, i)+".blades", "the blades", f.s.Value(l.Fans[i].Blades))
 	}
 	for i, x := range r.Lights {
 		f.inRoom(keyOr("light", x.Key, i), l.Lights[i].SpotRefs, 0, 0)
+		f.round(keyOr("light", x.Key, i)+".wide", l.Lights[i].SpotRefs, l.Lights[i].Wide)
 		f.below(keyOr("light", x.Key, i)+".lowest", "its lowest point", f.s.Value(l.Lights[i].Lowest))
 	}
 	for i, x := range r.Alarms {
@@ -142,6 +166,23 @@ func (f *finder) inRoom(key string, refs survey.SpotRefs, wide, deep survey.Ref)
 		if ok && !f.inside(p) {
 			f.add(key, "a place and a size within the room", "it reaches %s outside the room", f.say(f.outline.Distance(p)))
 			return
+		}
+	}
+}
+
+// round looks whether something round goes between the walls: with its centre where it is, or anywhere where that is not known.
+func (f *finder) round(key string, refs survey.SpotRefs, across survey.Ref) {
+	d := f.s.Value(across)
+	p, ok := f.plan(refs.Wall, refs.FromEnd, f.s.Value(refs.At), f.s.Value(refs.Out))
+	switch {
+	case f.outline == nil || math.IsNaN(d):
+	case !ok || math.IsNaN(p.X+p.Y):
+		if lo, hi := f.outline.Bounds(); d > math.Min(hi.X-lo.X, hi.Y-lo.Y)+slack {
+			f.add(key, "less than the room is wide", "%s across, and the room is %s by %s", f.say(d), f.say(hi.X-lo.X), f.say(hi.Y-lo.Y))
+		}
+	case f.outline.Contains(p):
+		if free := f.outline.Distance(p); d/2 > free+slack {
+			f.add(key, "a diameter that stays clear of the walls", "%s across, and its centre is %s from the nearest wall", f.say(d), f.say(free))
 		}
 	}
 }

@@ -73,10 +73,21 @@ func Unit(measure string) (unit string, ok bool) {
 	return unit, ok
 }
 
-// ChartSize returns a percentile of stature in cm or weight in kg, the straight line between birthdays, age 2 to 20.
+// chartsEnd is the last age of the growth charts in years, lastMidMonth the middle of the month that begins then: the charts' own tables
+// name an age by its mid-month.
+const (
+	chartsEnd    = 20
+	lastMidMonth = chartsEnd + 0.5/12
+)
+
+// ChartSize returns a percentile of stature in cm or weight in kg, the straight line between birthdays, age 2 to 20; the half month after
+// that counts as 20.
 // The weights understate children of today: they are no load to design for.
 // Source: CDC/NCHS 2000 growth charts.
 func ChartSize(measure string, sex Sex, age float64, stat Stat) (float64, error) {
+	if age > chartsEnd && age <= lastMidMonth {
+		age = chartsEnd
+	}
 	return growthCharts().between(cell{measure, sex, age, stat}, 1)
 }
 

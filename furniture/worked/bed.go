@@ -15,7 +15,8 @@ var bedMeasures = []measured{
 	{rows: "eu-bunk-scope-width", ways: []way{each("frame_width")}},
 
 	{rows: "us-rail-over-mattress eu-rail-over-mattress au-rail-over-mattress or-camp-rail wi-camp-rail",
-		ways: []way{two(fit.RailOverMattress, "rail_over_base", "mattress"), two(fit.RailOverMattress, "rail_over_base", "upper_mattress")}},
+		ways: []way{two(fit.RailOverMattress, "rail_over_base", "mattress"), two(fit.RailOverMattress, "rail_over_base", "upper_mattress"),
+			three(railFromFloor, "rail_top", "base_top", "mattress"), three(railFromFloor, "rail_top", "upper_deck_top", "upper_mattress")}},
 	{rows: "eu-rail-over-base au-rail-over-base au-mark-scope eu-barrier-height eu-guardrail-height",
 		ways: []way{each("rail_over_base")}},
 	{rows: "au-mark-line", ways: []way{each("mark_line")}},
@@ -60,6 +61,11 @@ func stacked(g *given) (yardstick.Outcome, string) {
 		return yardstick.Applies, "a stacked pair of beds is always in scope"
 	}
 	return yardstick.NotJudged, ""
+}
+
+// railFromFloor is the rail over the mattress where both are measured from the floor.
+func railFromFloor(top, deck, mattress float64) float64 {
+	return fit.RailOverMattress(top-deck, mattress)
 }
 
 // longSides holds each long side by itself.

@@ -143,9 +143,12 @@ func finished(quantity, unitName string, v any, g *given) Result {
 	case string:
 		r.Outcome = v
 	}
-	if unitName == asInputs && r.Value != nil {
+	switch {
+	case unitName == asInputs && r.Value != nil:
 		u := g.lengthUnit()
 		r.Value, r.Unit = number(*r.Value/u.per), u.name
+	case unitName == asInputs: // a word stands for a length that there is not
+		r.Unit = ""
 	}
 	return r
 }

@@ -24,7 +24,7 @@ var gapMeasures = []measured{
 	{rows: "eu-head-gap-scope au-gap-scope-height", ways: []way{each("opening_from_floor")}},
 
 	{rows: "eu-adjoining-gap", ways: slices.Concat([]way{each("gap", "gaps")}, neighbours), settled: adjoins},
-	{rows: "qld-wall-gap", ways: []way{each("gap", "gaps", "bed_to_wall")}, settled: toWall},
+	{rows: "qld-wall-gap", ways: []way{each("gap", "gaps", "bed_to_wall", "rail_from_wall")}, settled: toWall},
 }
 
 // clearSides are the ways to the smaller clear side of openings.
@@ -37,17 +37,27 @@ var clearSides = []way{
 var (
 	bareOpening = each("opening_above_lower_base")
 	ladderEnds  = each("access", "head_gap", "ladder_end_gap")
-	// madeUp is what the mattress leaves of the opening over the lower base.
+	// madeUp is what the mattress leaves of the opening over the lower base; where its size is given too, the other is where it begins.
 	madeUp = []way{
+		three(leftAbove, "gap", "opening_above_lower_base", "lower_mattress"),
+		three(leftAbove, "opening_short", "opening_above_lower_base", "lower_mattress"),
 		two(fit.OpeningLeft, "opening_above_lower_base", "lower_mattress"),
 		two(fit.OpeningLeft, "opening_above_lower_base", "mattress"),
+		two(fit.OpeningLeft, "gap", "lower_mattress"),
+		two(fit.OpeningLeft, "opening_short", "lower_mattress"),
 	}
 )
+
+// leftAbove is what a mattress leaves of an opening that begins at a height over the base.
+func leftAbove(opening, begins, mattress float64) float64 {
+	return fit.OpeningLeft(opening, max(0, mattress-begins))
+}
 
 // neighbours are the ways to the gap between a rail and what is beside or over it.
 var neighbours = []way{
 	four(fit.SlopeDistance, "knee_wall", "rail_from_wall", "slope", "rail_top"),
 	two(fit.Headroom, "ceiling", "rail_top").unless("slope", "knee_wall"),
+	two(fit.Headroom, "ceiling_low", "rail_top").unless("slope", "knee_wall"),
 	{needs: []string{"to", "rail_from_wall"}, of: straightToWall},
 }
 

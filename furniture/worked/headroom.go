@@ -38,7 +38,7 @@ var (
 		return []float64{headroom(lowestOver(g), g.v("upper_deck_top"), 0)}
 	}}
 	// overBerth starts at the bottom of a berth, so its mattress comes off.
-	overBerth = []way{two(berthRoom, "berth_gap", "mattress"), two(berthRoom, "berth_gap", "lower_mattress")}
+	overBerth = []way{two(berthRoom, "berth_gap", "mattress"), two(berthRoom, "berth_gap", "lower_mattress"), two(berthRoom, "berth_gap", "upper_mattress")}
 )
 
 func overUpperWith(mattress string) way {

@@ -32,7 +32,7 @@ var houseMeasures = []measured{
 	{rows: "heater-stove own-heater-stove", ways: []way{fromHeater("stove")}},
 	{rows: "heater-radiator own-heater-radiator", ways: []way{fromHeater("radiator")}},
 
-	{rows: "outlet-reach", ways: []way{{needs: []string{"wall", "receptacles"}, of: alongWall}}},
+	{rows: "outlet-reach", ways: []way{alongWall("wall"), alongWall("wall_space")}},
 	{rows: "outlet-wall-space", ways: []way{each("wall_space", "wall")}},
 	{rows: "outlet-height", ways: []way{each("receptacle_height")}},
 
@@ -45,7 +45,8 @@ var houseMeasures = []measured{
 	{rows: "irc-fall-opening", ways: []way{each("opens")}, settled: guarded},
 	{rows: "cpsc-window-stop", ways: []way{each("opens")}},
 	{rows: "cpsc-window-furniture shelf-over-bed", ways: []way{yes(clearInPlan, "overlaps_in_plan")}},
-	{rows: "own-sill-over-mattress own-window-sill", ways: []way{two(fit.SillOverMattress, "sill", "mattress_top")}},
+	{rows: "own-sill-over-mattress own-window-sill", ways: []way{two(fit.SillOverMattress, "sill", "mattress_top"),
+		three(headroom, "sill", "lower_deck_top", "lower_mattress"), three(headroom, "sill", "upper_deck_top", "upper_mattress")}},
 	{rows: "wcma-cord-length", ways: []way{each("cord")}},
 }
 
@@ -61,12 +62,14 @@ func fromHeater(name string) way {
 }
 
 // alongWall takes the receptacles in any order; one beyond the wall gives no number.
-func alongWall(g *given) []float64 {
-	wall, at := g.v("wall"), slices.Sorted(slices.Values(g.values["receptacles"]))
-	if at[0] < 0 || at[len(at)-1] > wall {
-		return []float64{math.NaN()}
-	}
-	return []float64{fit.FurthestFromOutlet(wall, at...)}
+func alongWall(name string) way {
+	return way{needs: []string{name, "receptacles"}, of: func(g *given) []float64 {
+		wall, at := g.v(name), slices.Sorted(slices.Values(g.values["receptacles"]))
+		if at[0] < 0 || at[len(at)-1] > wall {
+			return []float64{math.NaN()}
+		}
+		return []float64{fit.FurthestFromOutlet(wall, at...)}
+	}}
 }
 
 // clearWidth is what is left of an opening beside something that stands before it over its whole height.

@@ -93,7 +93,7 @@ var tapingCorrection = topic{
 		plain("area_in2", "0.004", "section of the tape, in2"), plain("E_psi", "29000000", "elasticity of the tape, psi"),
 		plain("expansion_per_F", "6.5e-06", "expansion of the tape per degree Fahrenheit"),
 		maybe(feet("supported", "200", "length that lay supported")),
-		{name: "hanging_spans", dim: lengths, sample: "100,100,36.48 ft", means: "spans in which it hung", list: true},
+		maybe(key{name: "hanging_spans", dim: lengths, sample: "100,100,36.48 ft", means: "spans in which it hung", list: true}),
 	},
 	quantities: []asked{{name: "corrected", unit: "ft", of: corrected}},
 }

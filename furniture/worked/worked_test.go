@@ -29,6 +29,8 @@ func TestByHand(t *testing.T) {
 		{"us-rail-each-side rails_front=1 rails_wall=1", "pass", "one on each"},
 		{"us-rail-over-mattress rail_over_base_in=12 mattress_in=7 foundation_underside_in=28", "not-applies", "28 <= 30"},
 		{"us-rail-over-mattress rail_over_base_in=12 upper_mattress_in=7.01", "fail", "4.99 < 5"},
+		{"us-rail-over-mattress rail_top_in=75 base_top_in=62 mattress_in=8", "pass", "75 - 62 - 8 = 5"},
+		{"us-rail-over-mattress rail_top_in=75 upper_deck_top_in=62 upper_mattress_in=8.5", "fail", "75 - 62 - 8.5 = 4.5"},
 		{"us-rail-full-length-gap gaps_in=0.1/0.25", "fail", "the larger of the two ends, 0.25 > 0.22"},
 		{"us-rail-short-end-gap head_gap_in=3 ladder_end_gap_in=14", "pass", "each end by itself, 14 <= 15"},
 		{"us-rail-short-end-gap ladder_end_gap_in=3/15.5", "fail", "15.5 > 15"},
@@ -41,6 +43,10 @@ func TestByHand(t *testing.T) {
 		{"us-lower-end-opening opening_above_lower_base_in=14 lower_mattress_in=6", "pass", "14 >= 9"},
 		{"us-lower-end-opening-made-up opening_above_lower_base_in=14 lower_mattress_in=6", "fail", "14 - 6 = 8, between 3.5 and 9"},
 		{"us-lower-end-opening-made-up opening_above_lower_base_in=5 lower_mattress_in=6", "pass", "nothing is left"},
+		{"us-lower-end-opening-made-up gap_in=14 lower_mattress_in=6", "fail", "14 - 6 = 8, between 3.5 and 9"},
+		{"us-lower-end-opening-made-up opening_short_in=12 lower_mattress_in=8.5", "borderline", "12 - 8.5 = 3.5, equal to the block"},
+		{"us-lower-end-opening-made-up gap_in=10 opening_above_lower_base_in=3 lower_mattress_in=8", "fail", "begins at 3: 10 - (8 - 3) = 5"},
+		{"us-lower-end-opening-made-up gap_in=10 opening_above_lower_base_in=9 lower_mattress_in=8", "pass", "begins over the mattress: 10 > 9"},
 		{"us-ladder-lower-bunk-gap lower_deck_top_in=12 lower_mattress_in=6 tread_pitch_in=11 tread_thick_in=1", "pass", "22 - 1 - 18 = 3 <= 3.5"},
 		{"us-ladder-lower-bunk-gap lower_deck_top_in=12 lower_mattress_in=3 tread_pitch_in=11 tread_thick_in=1", "fail", "22 - 1 - 15 = 6"},
 		{"us-age-upper youngest_y=6", "pass", "6 >= 6"},
@@ -61,10 +67,12 @@ func TestByHand(t *testing.T) {
 		{"qld-wall-rail rails_wall=0 fixed_to_wall=yes", "pass", "fixed for good"},
 		{"qld-wall-rail rails_front=1 rails_wall=0 fixed_to_wall=no", "fail", "no rail, not fixed"},
 		{"qld-wall-gap to=shelf gap_mm=150", "not-applies", "about the wall"},
+		{"qld-wall-gap to=wall rail_from_wall_mm=100", "fail", "95 <= 100 <= 230"},
 		{"eu-access-opening ladder_end_gap_mm=400", "pass", "400 <= 400"},
 		{"au-gap-rollout access_mm=401", "fail", "401 > 400"},
 		{"au-gap-limb head_gap_mm=30", "fail", "30 is forbidden"},
 		{"eu-adjoining-gap to=ceiling ceiling_mm=2400 rail_top_mm=2250", "fail", "75 < 150 <= 230"},
+		{"eu-adjoining-gap to=ceiling ceiling_low_mm=2300 ceiling_high_mm=2600 rail_top_mm=2250", "pass", "50 <= 75"},
 		{"eu-adjoining-gap to=slope knee_wall_mm=1200 rail_from_wall_mm=400 slope_deg=45 rail_top_mm=1500", "pass", "100 x cos 45 = 70.7 <= 75"},
 		{"eu-adjoining-gap to=wall rail_from_wall_mm=80", "fail", "75 < 80 <= 230"},
 		{"eu-base-slat-gap slat_gap_mm=76", "fail", "76 > 75"},
@@ -96,6 +104,7 @@ func TestByHand(t *testing.T) {
 		{"ibc-fall-sill sill_in=35.9", "applies", "35.9 < 36"},
 		{"cpsc-window-stop opens_in=4 drop_in=100", "pass", "4 <= 4"},
 		{"own-sill-over-mattress sill_in=40 drop_in=60 mattress_top_in=20", "not-applies", "60 is not over 72"},
+		{"own-sill-over-mattress sill_in=40 drop_in=110 lower_deck_top_in=14 lower_mattress_in=6", "fail", "40 - 14 - 6 = 20 < 24"},
 		{"heater-front heater_front_in=14 bedding_overhang_in=3", "fail", "14 - 3 = 11 < 12"},
 		{"heater-portable portable_heater_in=36", "pass", "36 >= 36"},
 		{"heater-no-outlet-above answer=no", "pass", "no is the answer asked for"},
@@ -104,6 +113,7 @@ func TestByHand(t *testing.T) {
 		{"alarm-wall-drop alarm_below_ceiling_in=12.5", "fail", "12.5 > 12"},
 		{"outlet-reach wall_ft=24 receptacles_ft=6/18", "pass", "6, 6 and 6 ft"},
 		{"outlet-reach wall_ft=24 receptacles_ft=18/6", "pass", "in any order"},
+		{"outlet-reach wall_space_ft=14 receptacles_ft=2", "fail", "14 - 2 = 12 ft, over 6"},
 		{"outlet-reach wall_space_in=23 wall_in=23 receptacles_in=0", "not-applies", "23 < 24"},
 		{"outlet-wall-space wall_space_in=24", "applies", "24 >= 24"},
 		{"irc-room-area room_w_ft=7 room_l_ft=10", "pass", "70 ft2"},
@@ -170,16 +180,30 @@ func TestCalculationsByHand(t *testing.T) {
 	}{
 		{"calc-hang-fall top_grip_m=2.1", 1.1, "m"},                       // highest grip - 1 m
 		{"calc-berth-bottom berth_gap_mm=760 mattress_mm=150", 610, "mm"}, // gap - mattress
-		{"calc-max-mattress-us rail_over_base_in=12", 7, "in"},            // 12 - 5
+		{"calc-berth-bottom berth_gap_in=30 upper_mattress_in=6", 24, "in"},
+		{"calc-max-mattress-us rail_over_base_in=12", 7, "in"}, // 12 - 5
 		{"calc-headroom ceiling_low_in=90 ceiling_high_in=96 upper_deck_top_in=60 upper_mattress_in=6", 24, "in"},
 		{"calc-slope-distance knee_wall_mm=1200 rail_from_wall_mm=400 slope_deg=45 rail_top_mm=1500", 100 * math.Sqrt2 / 2, "mm"},
 		{"calc-fan-distance bunk_top_z_m=2.3 fan_plan_m=2.4 fan_radius_m=0.66 blade_z_m=2.2", 1.74, "m"}, // blades below the bed top: 0
-		{"calc-impact-area top_grip_m=2.8", 1.7, "m"},                                                    // falls 1.8 m
+		// A tape that lay supported all along has no sag: 250.3 (1 + 0.01/50 + 6.45e-6 x 17 + 5/(0.005 x 29e6)).
+		{"taping_correction measured_ft=250.3 tape_true_ft=50.01 std_pull_lb=20 used_pull_lb=25 std_temp_F=68 used_temp_F=85 weight_lb=2.5" +
+			" weight_length_ft=100 area_in2=0.005 E_psi=29000000 expansion_per_F=6.45e-6 supported_ft=250.3", 250.3 * (1 + 0.01/50 + 6.45e-6*17 + 5/(0.005*29e6)), "ft"},
+		{"calc-impact-area top_grip_m=2.8", 1.7, "m"}, // falls 1.8 m
 	} {
 		got, err := ask(c.line)
 		if err != nil || got.Outcome != valueOutcome || math.Abs(*got.Value-c.value) > 1e-9 || got.Unit != c.unit || got.Spare != nil {
 			t.Errorf("%s: got %s, %v, want %v %s", c.line, told(got), err, c.value, c.unit)
 		}
+	}
+}
+
+// TestWordHasNoUnit: nothing checks the walls of a room with one diagonal (four walls and one diagonal are just enough for it), so no
+// slip in them would be found.
+func TestWordHasNoUnit(t *testing.T) {
+	in := Inputs{{"a", "144"}, {"b", "120"}, {"sd_in", "0.125"}, {"angle_sd_deg", "0.5"}, {"set", "4 walls 1 diagonal"}}
+	got, err := Answer("design", "mdb_wall_144", in)
+	if err != nil || got.Outcome != "not checked" || got.Value != nil || got.Unit != "" {
+		t.Errorf("got %+v, %v", got, err)
 	}
 }
 

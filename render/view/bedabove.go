@@ -23,9 +23,11 @@ func aboveOf(b *bunk.Bed, o Options) *bedView {
 	return v
 }
 
-// paintAbove draws the upper bed with ladder and book ledge; what stands lower is hidden or left out.
+// paintAbove draws the upper bed with book ledge and ladder, of that every tread; what else stands lower is hidden or left out.
 func (v *bedView) paintAbove() {
-	list := slices.DeleteFunc(slices.Clone(v.outlines()), func(b bedBody) bool { return b.near < v.b.Upper.Frame || b.role == roleMattress })
+	list := slices.DeleteFunc(slices.Clone(v.outlines()), func(b bedBody) bool {
+		return b.near < v.b.Upper.Frame && b.role != bunk.RoleTread || b.role == roleMattress
+	})
 	seen := v.paintBed(list)
 	v.wallAbove()
 	v.stroke(mattressRefs[1], render.Box(v.mattressAbove()), v.st.Behind)
@@ -58,7 +60,7 @@ func (v *bedView) aboveRules() {
 	v.ruleApart(left, frame, rulesOf(v.uprightAt(v.stopsOf(v.depths()...), 0), v.uprightAt(v.stopsOf(-wide, 0), 0)))
 	var edges []float64
 	for _, b := range v.ofRole(bunk.RoleSlat) {
-		if b.near > v.b.Lower.MattressTop {
+		if b.near > drawnTop(&v.b.Lower) {
 			edges = append(edges, b.lo.X, b.hi.X)
 		}
 	}

@@ -143,3 +143,20 @@ func TestMirroredBedIsItsMirrorImage(t *testing.T) {
 		t.Errorf("%d climbing slats from the right end, %d from the left of the mirrored bed", plain, mirrored)
 	}
 }
+
+// TestEveryTreadIsSeenFromAbove: a leaning ladder shows all its treads from above, as on the plan: the chamber's has five.
+func TestEveryTreadIsSeenFromAbove(t *testing.T) {
+	j := odd(t, "chamber")
+	s, _ := asked(t, &j)
+	treads := map[string]bool{}
+	for _, m := range BedAbove(s.Bed, Options{}).Marks {
+		for _, p := range s.Bed.Parts {
+			if p.ID == m.Ref && p.Role == bunk.RoleTread && m.Kind == render.KindFill {
+				treads[m.Ref] = true
+			}
+		}
+	}
+	if len(treads) != 5 {
+		t.Errorf("%d treads from above, want 5", len(treads))
+	}
+}

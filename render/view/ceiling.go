@@ -102,8 +102,13 @@ func (p *planner) ceilingEdges() {
 		switch {
 		case f.missing:
 		case f.strip != nil:
+			words := "slope starts"
+			if f.level {
+				words = "lower ceiling"
+			}
 			for _, seg := range p.across(f.strip.Point(0, f.deep), f.strip.Dir) {
 				p.stroke(f.ref, p.line(seg[0], seg[1]), p.st.Behind)
+				p.nameEdge(f.ref, seg, words)
 			}
 		case len(f.over) > 2:
 			p.stroke(f.ref, p.shape(f.over), p.st.Behind)
@@ -130,7 +135,20 @@ func (p *planner) fold(c ceilings, i, j int) {
 		mid := seg[0].Lerp(seg[1], 0.5)
 		if z, _, ok := c.at(mid); ok && z > f.height(mid)-1 {
 			p.stroke(f.ref, p.line(seg[0], seg[1]), p.st.Behind)
-			p.name(f.ref, p.on(mid), 20, p.soft("slope starts"))
+			p.nameEdge(f.ref, seg, "slope starts")
 		}
 	}
+}
+
+// nameEdge names an edge of the ceiling near the end that is farther from the bed.
+func (p *planner) nameEdge(ref string, seg [2]geom.V2, words string) {
+	at := seg[0].Lerp(seg[1], 0.5)
+	if p.s.Stands {
+		bed := p.s.Boxes[0].C.XY()
+		if seg[0].Dist(bed) > seg[1].Dist(bed) {
+			seg[0], seg[1] = seg[1], seg[0]
+		}
+		at = seg[0].Lerp(seg[1], 0.88)
+	}
+	p.name(ref, p.on(at), 20, p.soft(words))
 }

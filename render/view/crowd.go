@@ -30,7 +30,7 @@ const (
 
 // What a leader costs that crosses words or a cell of a line.
 const (
-	wordCross = 30.0
+	wordCross = 300.0
 	lineCross = 1.2
 )
 

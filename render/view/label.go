@@ -25,7 +25,7 @@ type label struct {
 	on     ground      // what it may stand on
 	patch  render.Ink  // of the ground it brings with it; zero: that of the drawing
 	inside bool        // it keeps inside the room
-	loose  bool        // it may stand well away from home
+	last   bool        // it is placed after the others
 	only   render.Rect // where it may stand at all; the zero rectangle: anywhere
 	needed bool        // where there is no room within only, it stands elsewhere with a leader; else it is left out
 }
@@ -82,7 +82,7 @@ func (l label) rank() int {
 		return 0
 	case l.only != render.Rect{}:
 		return 1
-	case l.loose:
+	case l.last:
 		return 3
 	}
 	return 2

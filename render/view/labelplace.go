@@ -34,6 +34,11 @@ func (c *canvas) placeOne(g *crowd, l label) {
 	if !ok && !l.needed && l.only != (render.Rect{}) {
 		return
 	}
+	if !ok && l.on == patchGround && l.only != (render.Rect{}) { // rather on a board behind than in the wrong place
+		on := l
+		on.on = thingGround
+		mid, ok = c.free(g, on, w+c.st.Gap, h+c.st.Gap*0.5)
+	}
 	if !ok {
 		l.only = render.Rect{}
 		mid, _ = c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
@@ -71,9 +76,9 @@ func foot(dot render.Point, box render.Rect) render.Point {
 // leader draws the line from the dot to the side of the box that faces it.
 func (c *canvas) leader(g *crowd, ref string, dot render.Point, box render.Rect) {
 	end := foot(dot, box.Grow(c.st.Gap/2))
-	m := render.Stroke(ref, render.Line(dot, end), c.st.Extension)
-	c.add(m, render.Fill(ref, render.Circle(dot, c.st.Tick/6), render.InkMain))
-	g.mark(m)
+	c.stroke(ref, render.Line(dot, end), c.st.Extension)
+	c.fill(ref, render.Circle(dot, c.st.Tick/6), render.InkMain)
+	g.line(dot, end, symbolInk) // words that came later would be struck by it
 }
 
 func (l label) marks(c *canvas, mid render.Point) []render.Mark {
@@ -113,13 +118,10 @@ const (
 func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, ok bool) {
 	best = l.home
 	least := math.Inf(1)
-	half, away := render.Point{X: w / 2, Y: h / 2}, awayCost
-	if l.loose {
-		away /= 3
-	}
+	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
-		if r*away >= least {
+		if r*awayCost >= least {
 			break
 		}
 		for i := range min(ringParts, 1+ring*ringParts) {
@@ -129,9 +131,12 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 			if l.only != (render.Rect{}) && !l.only.Holds(box) {
 				continue
 			}
-			cost := r*away + float64(g.cost(box, l.on))
-			if l.strays(mid, box, c.st.Gap) {
+			cost := r*awayCost + float64(g.cost(box, l.on))
+			if cost < least && l.strays(mid, box, c.st.Gap) {
 				cost += g.way(l.dot, foot(l.dot, box))
+				if l.inside && c.goesOut(l.dot, foot(l.dot, box)) {
+					cost += wordCross
+				}
 			}
 			if cost < least-1e-9 && !(l.inside && c.leaves(box)) {
 				best, least = mid, cost
@@ -148,6 +153,17 @@ func (c *canvas) wrapped(wide render.Paper, words string, ink render.Ink) []line
 		lines = append(lines, line{w, c.st.Body, ink})
 	}
 	return lines
+}
+
+// goesOut tells whether a leader from a dot in the room, or in its walls, leaves the room on its way.
+func (c *canvas) goesOut(dot, end render.Point) bool {
+	const steps = 8
+	for i := steps / 4; i < steps && len(c.room) > 0; i++ {
+		if !c.room.Inside(dot.Between(end, float64(i)/steps)) {
+			return true
+		}
+	}
+	return false
 }
 
 // leaves tells whether a box reaches out of the room.

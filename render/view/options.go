@@ -30,6 +30,7 @@ type Options struct {
 	Lit    []string      // refs of what is lit, such as the parts of an opened question
 	LitAs  fit.Verdict   // the verdict of that question
 	Mirror bool          // views of the bed alone: it is built as its mirror image
+	Beside bool          // a wall face on stands beside it: the plan leaves the heights of the ceiling to that
 	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
 }
 
@@ -108,7 +109,7 @@ func (o Options) paint(k float64, paint func(*canvas)) *canvas {
 
 // mount turns what was painted into a drawing of the size asked for, with what is lit lit.
 func (o Options) mount(title string, c *canvas) render.Drawing {
-	d := render.Drawing{Title: title, W: o.W, H: o.H, Marks: c.marks}
+	d := render.Drawing{Title: title, W: o.W, H: o.H, Marks: c.marks, Scale: c.k, Origin: c.at}
 	b := render.Bounds(c.marks)
 	switch {
 	case b.Empty():
@@ -116,12 +117,17 @@ func (o Options) mount(title string, c *canvas) render.Drawing {
 		return d
 	case d.W <= 0 || d.H <= 0:
 		d.W, d.H = b.W()+2*edge, b.H()+2*edge
-		d.Marks = render.Shift(c.marks, render.Point{X: edge - b.Min.X, Y: edge - b.Min.Y})
+		shift(&d, render.Point{X: edge - b.Min.X, Y: edge - b.Min.Y})
 	case o.Origin == nil:
-		d.Marks = render.Shift(c.marks, d.Page().Centre().Minus(b.Centre()))
+		shift(&d, d.Page().Centre().Minus(b.Centre()))
 	}
 	if len(o.Lit) > 0 {
 		d = d.Light(c.st.Lit, o.Lit...)
 	}
 	return d
+}
+
+// shift moves what is drawn on its page.
+func shift(d *render.Drawing, by render.Point) {
+	d.Marks, d.Origin = render.Shift(d.Marks, by), d.Origin.Plus(by)
 }

@@ -80,6 +80,7 @@ func (p *planner) paint(answers []fit.Answer) {
 	p.room = p.shape(p.s.Outline)
 	p.rules()
 	p.drawWalls()
+	p.drawers() // under everything: what they run into stays to be seen
 	p.doors()
 	p.windows()
 	p.studs()

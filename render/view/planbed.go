@@ -17,7 +17,6 @@ func (p *planner) bed() {
 	if !p.s.Stands {
 		return
 	}
-	p.drawers()
 	for i := range p.bodies {
 		p.bodyFromAbove(&p.bodies[i])
 	}
@@ -85,6 +84,9 @@ func (p *planner) shelvesOver() {
 
 // drawers shows them pulled out, and the floor that is kept clear before them.
 func (p *planner) drawers() {
+	if !p.s.Stands {
+		return
+	}
 	out := p.s.ToRoom.Dir(geom.V3{Y: -1}).XY()
 	p.kneeling(out)
 	for _, d := range p.s.Bed.Drawers {

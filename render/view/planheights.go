@@ -11,8 +11,8 @@ import (
 
 // heights marks the heights of the ceiling where they were read.
 func (p *planner) heights() {
-	if !p.paper() && p.s.Stands {
-		return // the walls and the story stick show them
+	if p.o.Beside {
+		return
 	}
 	for i, f := range p.s.Job.Room.Ceilings {
 		key := "ceiling." + keyOr(f.Key, i)
@@ -66,17 +66,39 @@ func (p *planner) readAt(key string, h room.Height) (geom.V2, bool) {
 	return w.Point(along, out), true
 }
 
-// level asks for the mark of a height near where it was read.
+// level asks for the mark of a height where it was read: its box with a corner at the spot, on the side of the room's middle. Where there is
+// no room it stands near, with a leader to the spot.
 func (p *planner) level(ref string, q geom.V2, value, of string) {
 	marks := p.st.LevelMark(ref, render.Point{}, value, of)
 	box := render.Bounds(marks)
-	home := p.on(q)
-	inside := p.on(centroid(p.s.Outline)).Minus(home)
-	if d := inside.Length(); d > 0 {
-		home = home.Plus(inside.Times(min(1, float64(box.W())*0.9/float64(d))))
-	}
-	p.notes = append(p.notes, label{ref: ref, home: home, near: farAway, dot: home, block: &markings{marks, box}, on: floorGround, inside: true, loose: true})
+	dot := p.on(q)
+	home := p.beside(dot, p.on(centroid(p.s.Outline)).Minus(dot), box)
+	p.notes = append(p.notes, label{
+		ref: ref, home: home, near: atSpot, dot: dot, block: &markings{marks, box}, inside: true, last: true,
+	})
 }
+
+// beside returns the middle of a box whose corner stands at a spot: on the side that in points to, if that is in the room.
+func (p *planner) beside(dot, in render.Point, box render.Rect) render.Point {
+	half := render.Point{X: box.W()/2 + p.st.Gap*1.5, Y: box.H()/2 + p.st.Gap*1.5}
+	if in.X < 0 {
+		half.X = -half.X
+	}
+	if in.Y < 0 {
+		half.Y = -half.Y
+	}
+	for _, turn := range []render.Point{{X: 1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: 1}, {X: -1, Y: -1}} {
+		mid := dot.Plus(render.Point{X: half.X * turn.X, Y: half.Y * turn.Y})
+		size := render.Point{X: box.W() / 2, Y: box.H() / 2}
+		if !p.canvas.leaves(render.Rect{Min: mid.Minus(size), Max: mid.Plus(size)}) {
+			return mid
+		}
+	}
+	return dot.Plus(half)
+}
+
+// atSpot is how far the mark of a height may stand from its place beside the spot without a leader.
+const atSpot render.Paper = 4
 
 // centroid is the middle of an outline's corners.
 func centroid(p geom.Polygon) geom.V2 {

@@ -145,7 +145,7 @@ func (p *planner) windowLabel(ref string, i int, at place) {
 	}
 	p.spots[ref] = p.on(at.w.Point(at.middle(), -p.walls[at.w.Index].deep/2))
 	home := p.on(at.w.Point(at.middle(), 0)).Plus(p.inwards(at, float64(p.st.Body.Leading())*1.4))
-	p.name(ref, home, 14, lines...)
+	p.notes = append(p.notes, label{ref: ref, lines: lines, home: home, near: 14, dot: p.on(at.w.Point(at.middle(), 0)), inside: true})
 }
 
 // inwards returns a way of d on paper from a wall into the room.

@@ -2,6 +2,7 @@ package view
 
 import (
 	"strconv"
+	"strings"
 
 	"bunkwright/render"
 	"bunkwright/room/geom"
@@ -28,11 +29,16 @@ func (p *planner) cutMark() {
 // cutBeyond is how far the mark of the section stands out beyond the bed, mm.
 const cutBeyond = 220.0
 
-// cutEnd returns where the mark ends beyond an end of the bed: out in the room, or within a wall that is in the way, on bare ground there.
+// cutEnd returns where the mark ends beyond an end of the bed: out in the room, or within a wall that is in the way, on bare ground there;
+// a bed that reaches out of the room is no reason for the mark to do so.
 func (p *planner) cutEnd(at, dir, look geom.V2) geom.V2 {
+	least := -1.0
+	if !p.s.Outline.Contains(at) {
+		least = -p.s.Bed.Long / 2
+	}
 	for _, seg := range crossing(p.s.Outline, at, dir) {
 		d := seg[1].Sub(at).Dot(dir)
-		if d < -1 || d > cutBeyond {
+		if d < least || d > cutBeyond {
 			continue
 		}
 		end := at.Add(dir.Mul(d + framedWall/2))
@@ -57,6 +63,9 @@ func (p *planner) foot() {
 	}
 	if !p.s.Stands {
 		words := joined(": ", "The bed is not placed yet", p.s.Wants)
+		if p.s.Bed == nil {
+			words = joined(": ", "The bed cannot be built", strings.Join(unbuiltWords(p.s, p.o.Unit), "; "))
+		}
 		at := render.Point{X: b.Min.X, Y: top + p.st.Body.Size}
 		p.add(p.st.Body.Paragraph("bed", at, words, max(wide, 40), render.InkCannotTell)...)
 	}

@@ -175,5 +175,5 @@ func (p *planner) piece(ref, name string, r survey.SpotRefs, wide, deep survey.R
 		home = p.on(at.w.Point(at.middle(), out+depth)).Plus(p.inwards(at, float64(p.st.Body.Leading())))
 	}
 	p.spots[ref] = p.on(at.w.Point(at.middle(), out+depth/2))
-	p.name(ref, home, 12, p.soft(name))
+	p.notes = append(p.notes, label{ref: ref, lines: []line{p.soft(name)}, home: home, near: 12, dot: p.spots[ref], inside: true})
 }

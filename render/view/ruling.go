@@ -7,6 +7,7 @@ import (
 
 	"bunkwright/furniture/fit"
 	"bunkwright/render"
+	"bunkwright/room/geom"
 	"bunkwright/room/survey"
 )
 
@@ -98,12 +99,34 @@ func ruledOpenings(s *fit.Scene, k known, w *fit.Wall) []ruled {
 	return list
 }
 
-// footAlong returns the stretch of a wall beside which the bed stands.
+// footAlong returns the stretch of a wall beside which the bed stands. Corners are never quite square, so what the bed covers of a wall
+// across its end is a little more than the bed is wide; there the stretch is the bed's own size, as far from the corner as the bed stands
+// out from its wall.
 func footAlong(s *fit.Scene, w *fit.Wall) (lo, hi float64) {
+	lo, hi = footSpan(s, func(q geom.V2) float64 { along, _ := w.Along(q); return along })
+	if s.At == nil || w == s.At || math.Abs(s.At.Dir.Dot(w.Dir)) > squareTo {
+		return lo, hi
+	}
+	near, far := footSpan(s, func(q geom.V2) float64 { _, out := s.At.Along(q); return out })
+	switch n := len(s.Walls); w.Index {
+	case (s.At.Index + 1) % n:
+		return near, far
+	case (s.At.Index + n - 1) % n:
+		return w.Len - far, w.Len - near
+	}
+	mid := (lo + hi) / 2
+	return mid - (far-near)/2, mid + (far-near)/2
+}
+
+// squareTo is how far two walls may be from square and still count as such, as a cosine: about 5 degrees.
+const squareTo = 0.09
+
+// footSpan returns the least and the most of a measure over the corners of the bed.
+func footSpan(s *fit.Scene, measure func(geom.V2) float64) (lo, hi float64) {
 	lo, hi = math.Inf(1), math.Inf(-1)
 	for _, q := range s.Bed.Foot {
-		along, _ := w.Along(s.ToRoom.Point(q.At(0)).XY())
-		lo, hi = min(lo, along), max(hi, along)
+		v := measure(s.ToRoom.Point(q.At(0)).XY())
+		lo, hi = min(lo, v), max(hi, v)
 	}
 	return lo, hi
 }

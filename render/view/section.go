@@ -12,9 +12,7 @@ import (
 func Section(s *fit.Scene, answers []fit.Answer, o Options) render.Drawing {
 	const title = "Section through both beds"
 	if s.Bed == nil {
-		return o.draw(title, 0, 0, func(c *canvas) {
-			c.sentence("no section yet: the bed cannot be built")
-		})
+		return NoBed(s, title, o)
 	}
 	v := newSection(s, answers)
 	return o.draw(title, v.hi-v.lo, v.high, func(c *canvas) {

@@ -3,6 +3,7 @@ package view
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -238,4 +239,85 @@ func BenchmarkBedFront(b *testing.B) {
 
 func BenchmarkBedViews(b *testing.B) {
 	benchmarkView(b, func(s *fit.Scene, _ []fit.Answer) render.Drawing { return BedViews(s.Bed, bunk.Right, screen) })
+}
+
+// TestNamesKeepOffTheFigures: on a section no name of a shelf or a sleeper lies over somebody's chest, no shelf's name in the hatching of the
+// ceiling, and no name is broken within a word.
+func TestNamesKeepOffTheFigures(t *testing.T) {
+	for _, o := range oddJobs {
+		j := o.load(t)
+		s, answers := asked(t, &j)
+		if s.Bed == nil {
+			continue
+		}
+		for _, opt := range []Options{screen, {On: OnPaper, Scale: 1.0 / 16}} {
+			opt.Unit, opt.Origin, opt.W, opt.H = unitOf(&j), &render.Point{X: 100, Y: 250}, 400, 400
+			if opt.Scale == 0 {
+				opt.Scale = 1.0 / 20
+			}
+			d := Section(s, answers, opt)
+			v := newSection(s, answers)
+			v.canvas = newCanvas(opt, opt.Scale)
+			for _, m := range d.Marks {
+				words := m.Text.Words
+				shelf, named := words == "wall shelf", strings.HasPrefix(m.Ref, "sitter.") && words != "seated head" && !isFigure(words)
+				if m.Kind != render.KindText || !shelf && !named {
+					continue
+				}
+				for i := range v.sit {
+					if p := &v.sit[i]; p.known && v.chestOf(p).Grow(-0.5).Overlaps(m.Bounds()) {
+						t.Errorf("%s: %q stands on %s", o.name, m.Text.Words, p.ref)
+					}
+				}
+				if b := m.Bounds(); shelf && b.Min.Y < v.ceilingAt(b.Centre().X)-0.1 {
+					t.Errorf("%s: %q stands over the ceiling", o.name, m.Text.Words)
+				}
+				if named && !strings.Contains(v.sit[0].who+" "+v.sit[1].who+" ", m.Text.Words+" ") {
+					t.Errorf("%s: %q is broken within a word", o.name, m.Text.Words)
+				}
+				if i := slices.Index([]string{"sitter.lower", "sitter.upper"}, m.Ref); named && m.Bounds().Max.Y > v.pt(0, v.sit[i].seat).Y {
+					t.Errorf("%s: %q stands under the mattress of %s", o.name, words, m.Ref)
+				}
+			}
+		}
+	}
+}
+
+// isFigure tells a measure from words.
+func isFigure(words string) bool {
+	return len(words) > 2 && strings.ContainsAny(words[:1], "0123456789(")
+}
+
+// TestFiguresOnTheStickStandFree: on paper the numbers of a stick stand clear of the marks at both its edges.
+func TestFiguresOnTheStickStandFree(t *testing.T) {
+	for _, name := range []string{"chamber", "chamber low", "nook"} {
+		j := odd(t, name)
+		s, answers := asked(t, &j)
+		d := Stick(s, answers, Options{On: OnPaper, Scale: 1.0 / 20, Unit: unitOf(&j)})
+		for _, m := range under(d, "stick") {
+			for _, o := range under(d, "stick") {
+				if m.Kind != render.KindText || o.Kind != render.KindStroke {
+					continue
+				}
+				for _, line := range boxesOf([]render.Mark{o}).lines {
+					if line.H() == 0 && line.W() < 3 && line.Grow(0.01).Overlaps(m.Bounds()) {
+						t.Errorf("%s: a mark strikes %q", name, m.Text.Words)
+					}
+				}
+			}
+		}
+	}
+}
+
+// TestSectionNamesItsWall: the section's sheet says which wall it looks at, as the plan's letters have it.
+func TestSectionNamesItsWall(t *testing.T) {
+	for name, wall := range map[string]string{"chamber": "wall B to C", "chamber low": "wall D to A", "nook": "wall C to D"} {
+		j := odd(t, name)
+		s, answers := asked(t, &j)
+		for _, sh := range Sheets(s, answers, SheetOptions{Unit: unitOf(&j)}) {
+			if all := strings.Join(texts(sh.Drawing.Marks), " "); strings.HasPrefix(sh.Title, "Section") && !strings.Contains(all, "looking at "+wall) {
+				t.Errorf("%s: no %q in %.200q", name, wall, all)
+			}
+		}
+	}
 }

@@ -38,10 +38,27 @@ func (v *section) shelves() {
 		v.outlined(p.ID, render.Box(v.rect(v.along(lo.X), lo.Z, v.along(hi.X), hi.Z)), render.InkBoard, v.st.Thin)
 		if p.Role == bunk.RoleCleat {
 			v.screws(p, lo, hi)
-			on := v.rect(v.along(lo.X), lo.Z, v.along(hi.X), hi.Z)
-			v.nameIn(p.ID, on, "wall shelf", render.InkMain, false)
+			v.nameShelf(p.ID, v.rect(v.along(lo.X), lo.Z, v.along(hi.X), hi.Z))
 		}
 	}
+}
+
+// nameShelf names a shelf on its cleat where that is free of who sits before it and under the ceiling, else below it.
+func (v *section) nameShelf(ref string, cleat render.Rect) {
+	const words = "wall shelf"
+	free := cleat
+	for i := range v.sit {
+		if p := &v.sit[i]; p.known {
+			free = beside(free, v.chestOf(p), v.st.Gap)
+		}
+	}
+	ceiling := v.ceilingAt(free.Centre().X)
+	if free.W() > v.st.Body.Wide(words)+v.st.Gap*2 && free.H() > v.st.Body.Size && free.Min.Y > ceiling {
+		v.nameIn(ref, free, words, render.InkMain, false)
+		return
+	}
+	home := render.Point{X: free.Centre().X, Y: max(free.Max.Y, ceiling) + v.st.Body.Leading()}
+	v.notes = append(v.notes, label{ref: ref, lines: []line{v.words(words)}, home: home, near: farAway, dot: free.Centre(), on: patchGround})
 }
 
 // screws crosses a cleat where it meets the studs, or at the places chosen for its screws.
@@ -115,9 +132,12 @@ func (v *section) mattress(i int) {
 	r := v.rect(v.along(lo.X), v.lift+lo.Z, v.along(hi.X), v.lift+hi.Z)
 	v.outlined(mattressRefs[i], render.RoundBox(r, min(r.H()/4, 1.6)), render.InkWhite, v.st.Seen)
 	v.stroke(mattressRefs[i], waves(r), v.st.Thin)
-	words := "mattress " + v.o.Length(hi.Z-lo.Z)
+	words, and := "mattress "+v.o.Length(hi.Z-lo.Z), ", "
+	if hi.Z == lo.Z {
+		words, and = "mattress: how thick?", " "
+	}
 	if most := v.mostThick(); i == 1 && most > 0 {
-		words += ", at most " + v.least(most)
+		words += and + "at most " + v.least(most)
 	}
 	mid := r.Centre()
 	if p := &v.sit[0]; i == 1 && p.known && p.spare < 0 { // that bar stands in the middle

@@ -2,6 +2,7 @@ package view
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"bunkwright/furniture/bunk"
@@ -19,13 +20,18 @@ func (v *section) dimensions() {
 func (v *section) stickBeside() {
 	marks := stickMarks(v.s, v.known, v.sit)
 	left := v.pt(v.lo-v.outer(0), 0).X - v.st.Tick*0.8
-	b := v.stickBody(left-v.st.Tick*2.2, v.high, marks)
+	top := v.high
+	over := marks[len(marks)-1].z > top+shut // beside a slope, what hangs under the rest of the ceiling
+	if over {
+		top = marks[len(marks)-1].z + overTop/2
+	}
+	b := v.stickBody(left-v.st.Tick*2.2, top, marks)
 	b.levels(left)
 	b.paint()
-	if v.ceiling != nil {
+	if v.ceiling != nil && !over {
 		return
 	}
-	y := v.pt(0, v.high).Y
+	y := v.pt(0, top).Y
 	v.add(v.st.BreakLine("stick", render.Point{X: b.right - b.thick - v.st.Gap, Y: y}, render.Point{X: b.right + v.st.Gap, Y: y}))
 }
 
@@ -42,7 +48,7 @@ func (v *section) railRoom() render.Paper {
 }
 
 func (v *section) railValue() string {
-	if g := lowestGuard(v.b); g != nil {
+	if g := lowestGuard(v.b); g != nil && !math.IsNaN(v.b.Upper.MattressTop) {
 		return v.dim(g.Top-v.b.Upper.MattressTop, true)
 	}
 	return ""
@@ -51,7 +57,7 @@ func (v *section) railValue() string {
 // railOver dimensions the lowest guardrail over the upper mattress: beside the bed where the drawing is broken off, else beyond the wall.
 func (v *section) railOver() {
 	g := lowestGuard(v.b)
-	if g == nil {
+	if g == nil || math.IsNaN(v.b.Upper.MattressTop) {
 		return
 	}
 	dir := render.Paper(2*v.railAt - 1)
@@ -111,9 +117,9 @@ func lowestGuard(b *bunk.Bed) *bunk.GuardAt {
 func (v *section) lengths() {
 	lo, hi := v.insideAlong()
 	stops := []float64{0, lo, hi, v.b.Long}
-	for _, e := range v.ends {
+	for i, e := range v.ends {
 		if e.wall != nil {
-			stops = append(stops, e.at)
+			stops = append(stops, v.endStop(i))
 		}
 	}
 	frame := v.rect(v.lo-v.outer(0), -float64(v.st.Tick*0.9)/v.k, v.hi+v.outer(1), v.high)
@@ -121,6 +127,32 @@ func (v *section) lengths() {
 	v.ruleApart(below, frame, rulesOf(v.levelAt(v.stopsOf(stops...), 0), v.levelAt(v.stopsOf(0, v.b.Long), 0)))
 	v.wordsUnder(v.marks[first:], v.b.Long/2, v.slatWords()...)
 }
+
+// endStop returns where the dimension of the air at an end stops: at the wall, but as far from the bed as along the wall it stands at, where
+// that is the same on paper. The plan says so, and it was chosen so; a wall out of square is a little nearer or farther at the cut.
+func (v *section) endStop(i int) float64 {
+	e, at := v.ends[i], v.s.At
+	if at == nil || math.Abs(at.Dir.Dot(v.dir)) < 0.99 {
+		return e.at
+	}
+	lo, hi := footAlong(v.s, at)
+	air := at.Len - hi
+	switch n := len(v.s.Walls); e.wall.Index {
+	case (at.Index + n - 1) % n:
+		air = lo
+	case (at.Index + 1) % n:
+	default:
+		return e.at
+	}
+	stop := [2]float64{-air, v.b.Long + air}[i]
+	if math.Abs(stop-e.at) > sameOnPaper {
+		return e.at
+	}
+	return stop
+}
+
+// sameOnPaper is how far two places may be apart and still be drawn as one, mm.
+const sameOnPaper = 8.0
 
 // slatWords says what the slats of the beds are, in one line where they are alike.
 func (b *bedView) slatWords() []string {

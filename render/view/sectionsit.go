@@ -2,6 +2,7 @@ package view
 
 import (
 	"math"
+	"strings"
 
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/yardstick"
@@ -31,8 +32,37 @@ func (v *section) sitter(i int) {
 	v.add(v.figure(p).marks(v.canvas)...)
 	if p.who != "" {
 		home := v.pt(x+dir*0.36*p.tall, p.seat+0.42*p.tall)
-		v.notes = append(v.notes, label{ref: p.ref, lines: []line{v.words(p.who)}, home: home, near: farAway, on: patchGround})
+		wide := v.mm((spareAt - chestAt) * p.tall)
+		for _, word := range strings.Fields(p.who) { // a word is never broken
+			wide = max(wide, v.st.Body.Wide(word)+0.1)
+		}
+		lines := v.wrapped(wide, p.who, render.InkMain)
+		v.notes = append(v.notes, label{
+			ref: p.ref, lines: lines, home: home, near: farAway, on: patchGround, only: v.lapOf(p), needed: true, dot: v.pt(x, p.seat+0.4*p.tall),
+		})
 	}
+}
+
+// chestAt and thighAt are how far a figure reaches towards the feet and up beside what is written before its chest, as shares of its height.
+const (
+	chestAt = 0.14
+	thighAt = 0.24
+)
+
+// lapOf is the free ground before a chest, over the legs and under what is over them.
+func (v *section) lapOf(p *sitting) render.Rect {
+	x, dir := v.facing(p)
+	far, hi := v.insideAlong()
+	if dir > 0 {
+		far = hi
+	}
+	return v.rect(x+dir*chestAt*p.tall, p.seat+thighAt*p.tall, far, min(p.lowest, p.head()))
+}
+
+// chestOf is what the upright part of a figure covers.
+func (v *section) chestOf(p *sitting) render.Rect {
+	x, dir := v.facing(p)
+	return v.rect(x-dir*backOut*1.05*p.tall, p.seat, x+dir*chestAt*p.tall, p.head())
 }
 
 // facing returns where a head is, and which way the legs are stretched.
@@ -89,8 +119,9 @@ func (v *section) air(p *sitting) {
 	d := render.Dimension{Ref: p.ref + ".tall", From: v.pt(at, p.seat), To: v.pt(at, p.head()), Words: v.dim(p.tall, true)}
 	v.onPatches(v.st.Dimension(d))
 	v.spare(p, at, dir)
-	free := v.clearOfStuds(x + dir*freeAt*p.tall)
-	words := v.dim(p.free, v.overFirm(p))
+	words := v.dim(p.free, overFirm(v.s, v.known, p))
+	apart := float64((v.st.Measure.Wide(d.Words)+max(v.st.Measure.Wide(words), v.st.Body.Wide("headroom")))/2+v.st.Gap*2) / v.k
+	free := at + dir*max(apart, dir*(v.clearOfStuds(x+dir*freeAt*p.tall)-at))
 	d = render.Dimension{Ref: "headroom." + p.ref, From: v.pt(free, p.seat), To: v.pt(free, p.lowest), Words: words}
 	v.onPatches(v.st.Dimension(d))
 	mid := v.pt(free, p.seat+(p.lowest-p.seat)/2)
@@ -149,8 +180,9 @@ func (v *section) spare(p *sitting, at, dir float64) {
 }
 
 // overFirm tells whether what is over a head does not rest on a single reading.
-func (v *section) overFirm(p *sitting) bool {
-	for _, m := range append(ceilingMark(v.s, v.known, p), overMark(v.s, v.known, p)...) {
+func overFirm(s *fit.Scene, k known, p *sitting) bool {
+	marks := append(ceilingMark(s, k, p), overMark(s, k, p)...)
+	for _, m := range append(marks, hungMarks(s, k)...) {
 		if m.ref == p.what {
 			return m.firm
 		}

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"bunkwright/render"
 	"bunkwright/room"
 	"bunkwright/room/survey"
 )
@@ -28,10 +29,46 @@ func (b *binder) readAgain() []string {
 	slices.SortStableFunc(once, func(x, y string) int { return cmp.Compare(weight[y], weight[x]) })
 	var words []string
 	for _, k := range append(b.unread(), once...) {
-		words = append(words, quantityWords(k))
+		words = append(words, b.quantity(k))
 	}
 	return words
 }
+
+// mostBeside is how many readings to take again stand beside the plan alone; a longer list gets its own sheet, with all of them.
+const mostBeside = 6
+
+// againPages lists all that is to be read again, in two columns.
+func (b *binder) againPages() {
+	again := b.readAgain()
+	if len(again) <= mostBeside {
+		return
+	}
+	area := b.listArea()
+	wide := (area.W() - againGap) / 2
+	var rows []block
+	for _, words := range again {
+		c := &column{st: b.st, w: wide}
+		c.tickBox(words)
+		rows = append(rows, block{c.marks, c.y + c.step()*0.4})
+	}
+	b.againOn = len(b.pages) + 1
+	columns := paged(rows, area.H())
+	for i := 0; i < len(columns); i += 2 {
+		b.pages = append(b.pages, page{
+			title: "Read again on arrival", sub: "before any cut, what matters most first: write down what the tape says now",
+			list: func(area render.Rect) []render.Mark {
+				marks := stack(columns[i], area.Min.X, area.Min.Y)
+				if i+1 < len(columns) {
+					marks = append(marks, stack(columns[i+1], area.Min.X+wide+againGap, area.Min.Y)...)
+				}
+				return marks
+			},
+		})
+	}
+}
+
+// againGap is the air between the columns of that list.
+const againGap render.Paper = 8
 
 // unread lists what nobody read: lengths of walls, and the places of things.
 func (b *binder) unread() []string {

@@ -184,7 +184,7 @@ func (b *binder) inputWords(a fit.Answer) string {
 		}
 		keys = append(keys, in.Key)
 		value := fit.Amount(in.Value, yardstick.Unit(in.Unit), b.o.Unit, length.Nearest)
-		list = append(list, joined(" ", quantityWords(in.Key), value, b.how(in)))
+		list = append(list, joined(" ", b.quantity(in.Key)+":", value, b.how(in)))
 	}
 	return strings.Join(list, "; ")
 }

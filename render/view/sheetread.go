@@ -70,13 +70,22 @@ func (b *binder) besidePlan(c *column) {
 		for i, words := range again {
 			words = strings.TrimPrefix(words, "wall ")
 			if left := len(again) - i; left > 1 && !c.fits(c.boxLines(words)+1) {
-				c.line(fmt.Sprintf("and %d more", left))
+				c.line(b.moreWords(left))
 				break
 			}
 			c.tickBox(words)
 		}
 	}
 	b.diagonals(c)
+}
+
+// moreWords says how many readings are left out, and where all of them are.
+func (b *binder) moreWords(left int) string {
+	words := fmt.Sprintf("and %d more", left)
+	if b.againOn > 0 {
+		words += fmt.Sprintf("; all on sheet %d", b.againOn)
+	}
+	return words
 }
 
 // diagonals lists the readings from corner to corner.
@@ -98,55 +107,4 @@ func (b *binder) diagonals(c *column) {
 	for _, d := range list {
 		c.pair(d[0], d[1])
 	}
-}
-
-// quantityWords says in words what a key of a quantity stands for: "wall.AB.length" is "wall A to B".
-func quantityWords(key string) string {
-	parts := strings.Split(key, ".")
-	for i, p := range parts {
-		parts[i] = strings.ReplaceAll(p, "_", " ")
-	}
-	n := len(parts)
-	if n < 2 {
-		return strings.Join(parts, " ")
-	}
-	switch parts[0] {
-	case "wall":
-		parts[1] = between(parts[1])
-		if n == 3 && parts[2] == "length" {
-			return "wall " + parts[1]
-		}
-		return "wall " + parts[1] + ", " + orElse(wallWords[parts[2]], strings.Join(parts[2:], " "))
-	case "diagonal":
-		return between(parts[1]) + ", corners"
-	case "ceiling":
-		return ceilingWords(parts[1:])
-	case "bed":
-		return strings.Join(parts[1:], " ")
-	case "sleeper":
-		return strings.Join(parts[1:n-1], " ") + ", " + parts[n-1]
-	}
-	return strings.Join(parts[:n-1], " ") + ", " + parts[n-1]
-}
-
-// wallWords say what the measures of a wall are.
-var wallWords = map[string]string{
-	"low": "length low down", "high": "length high up", "build up": "board on the studs", "baseboard high": "baseboard height",
-	"baseboard deep": "baseboard depth", "stud wide": "width of a stud", "stud spacing": "spacing of studs",
-}
-
-// ceilingWords writes "main height C height" as "ceiling at C".
-func ceilingWords(parts []string) string {
-	words := "ceiling"
-	if parts[0] != "main" {
-		words += " " + parts[0]
-	}
-	if len(parts) < 4 || parts[1] != "height" {
-		return joined(", ", words, strings.Join(parts[1:], " "))
-	}
-	words += " at " + parts[2]
-	if last := parts[len(parts)-1]; last != "height" {
-		words += ", how far " + map[string]string{"at": "along", "out": "out"}[last]
-	}
-	return words
 }

@@ -42,6 +42,7 @@ type Sheet struct {
 func Sheets(s *fit.Scene, answers []fit.Answer, o SheetOptions) []Sheet {
 	b := &binder{s: s, answers: answers, o: o, st: render.SheetStyle, known: knownOf(s)}
 	b.drawings()
+	b.againPages()
 	b.answerPages()
 	b.partPages()
 	b.cautionPage()
@@ -61,7 +62,7 @@ type bedSheet struct {
 
 // bedSheets lists the views of the bed in the order of their sheets, after those of the room.
 var bedSheets = []bedSheet{
-	{title: "Section through both beds", sub: "cut along the middle of the mattresses, looking at the wall", view: Section, section: true},
+	{title: "Section through both beds", sub: "cut along the middle of the mattresses", view: Section, section: true},
 	{title: "Story stick", sub: "heights over the floor", view: Stick},
 	{title: "Bed from the front", sub: "as built; what hangs on the wall is drawn with the wall", view: ofBed(BedFront)},
 	{title: "Bed from the left end", sub: "seen from outside", view: ofBed(leftEnd)},
@@ -89,6 +90,7 @@ type binder struct {
 	known   known
 	pages   []page
 	cutOn   int // number of the sheet with the section
+	againOn int // number of the sheet that lists all readings to take again, 0 where there is none
 }
 
 // page is one sheet to be: a drawing at the largest usual scale, or a list.
@@ -117,6 +119,7 @@ func (b *binder) drawings() {
 		})
 	}
 	if b.s.Bed == nil {
+		b.unbuiltPage()
 		return
 	}
 	for _, v := range bedSheets {
@@ -127,16 +130,32 @@ func (b *binder) drawings() {
 		if v.section {
 			b.cutOn = len(b.pages) + 1
 			p.beside = b.besideSection
+			p.sub += b.lookedAt()
 		}
 		b.pages = append(b.pages, p)
 	}
 }
 
 func (b *binder) planSub() string {
-	if b.s.Stands {
+	switch {
+	case b.s.Stands:
 		return "walls cut through; the bed seen from over it"
+	case b.s.Bed == nil:
+		return "walls cut through; the bed cannot be built"
 	}
 	return "walls cut through; the bed is not placed yet"
+}
+
+// lookedAt says which wall the section looks at, and where it is cut.
+func (b *binder) lookedAt() string {
+	if !b.s.Stands {
+		return ""
+	}
+	words := "; where it is cut is on sheet 1"
+	if w := newSection(b.s, nil).behind; w != nil {
+		words = ", looking at wall " + between(w.Key) + words
+	}
+	return words
 }
 
 func (b *binder) wallSub(w *fit.Wall) string {

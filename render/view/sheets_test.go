@@ -142,6 +142,11 @@ func TestQuantityWords(t *testing.T) {
 		"ceiling.slope.height.knee.out": "ceiling slope at knee, how far out",
 		"fan.ceiling.blades":            "fan ceiling, blades",
 		"bed.upper.mattress_thick":      "upper mattress thick",
+		"wall.CD":                       "wall C to D",
+		"wall.shelf":                    "wall shelf",
+		"wall.":                         "wall ",
+		"ceiling.main":                  "ceiling",
+		"":                              "",
 	} {
 		if got := quantityWords(key); got != want {
 			t.Errorf("%s: %q, want %q", key, got, want)

@@ -38,7 +38,7 @@ func sittings(s *fit.Scene, answers []fit.Answer) [2]sitting {
 	for i, id := range []string{"sit-up-bottom", "sit-up-top"} {
 		p := &out[i]
 		deck := decksOf(s.Bed)[i]
-		*p = sitting{ref: "sitter." + deckNames[i], seat: heightOver(s, deck.MattressTop), who: sleeperNames(s, deckNames[i]), legs: 1, x: deck.Mattress.C.X}
+		*p = sitting{ref: "sitter." + deckNames[i], seat: heightOver(s, drawnTop(deck)), who: sleeperNames(s, deckNames[i]), legs: 1, x: deck.Mattress.C.X}
 		if deck.HeadAtRight {
 			p.legs = -1
 		}
@@ -53,6 +53,14 @@ func sittings(s *fit.Scene, answers []fit.Answer) [2]sitting {
 
 // decksOf returns the lower and the upper bed.
 func decksOf(b *bunk.Bed) [2]*bunk.DeckAt { return [2]*bunk.DeckAt{&b.Lower, &b.Upper} }
+
+// drawnTop returns the top of a mattress as it is drawn: flat on the deck where its thickness is not known.
+func drawnTop(d *bunk.DeckAt) float64 {
+	if math.IsNaN(d.MattressTop) {
+		return d.Top
+	}
+	return d.MattressTop
+}
 
 // sameAir is by how much less air the seat that decides must have before the figure is drawn there and not at the pillow, mm.
 const sameAir = 5.0

@@ -10,18 +10,13 @@ import (
 func Stick(s *fit.Scene, answers []fit.Answer, o Options) render.Drawing {
 	const title = "Story stick"
 	if s.Bed == nil {
-		return o.draw(title, 0, 0, func(c *canvas) {
-			c.sentence("no story stick yet: the bed cannot be built")
-		})
+		return NoBed(s, title, o)
 	}
-	v := &stick{s: s, sit: sittings(s, answers)}
-	v.marks = stickMarks(s, knownOf(s), v.sit)
-	v.top = v.marks[len(v.marks)-1].z
-	if ceiling := ceilingMark(s, nil, &v.sit[1]); len(ceiling) == 0 {
-		v.top = rounded(v.top + 150)
-	} else {
-		v.ceiling = ceiling[0].ref
-	}
+	v := &stick{s: s, known: knownOf(s), sit: sittings(s, answers)}
+	v.marks = stickMarks(s, v.known, v.sit)
+	v.over = ceilingMark(s, nil, &v.sit[1])
+	v.top = stickTop(v.marks, v.over)
+	v.open = len(v.over) == 0 || v.top > v.over[0].z+shut
 	paint := func(c *canvas) {
 		g := *v
 		g.canvas = c
@@ -36,13 +31,30 @@ func Stick(s *fit.Scene, answers []fit.Answer, o Options) render.Drawing {
 // stick is the story stick in the making.
 type stick struct {
 	*canvas
-	s       *fit.Scene
-	sit     [2]sitting
-	marks   []mark
-	top     float64
-	ceiling string // ref of its face; empty: not known, the stick goes on beyond what is
-	brief   bool   // there is little room
-	right   render.Paper
+	s     *fit.Scene
+	known known
+	sit   [2]sitting
+	marks []mark
+	over  []mark // the ceiling over the upper head, none: not known
+	top   float64
+	open  bool // the stick goes on beyond what is marked
+	brief bool // there is little room
+	right render.Paper
+}
+
+// overTop is how far the stick goes on where something is marked over the ceiling or the ceiling is not known, mm.
+const overTop = 150.0
+
+// stickTop returns how high a stick reaches: to the ceiling, or beyond what is marked over it, as under a slope what hangs beside it.
+func stickTop(marks, over []mark) float64 {
+	top := marks[len(marks)-1].z
+	switch {
+	case len(over) == 0:
+		return rounded(top + overTop)
+	case top < over[0].z+shut:
+		return over[0].z
+	}
+	return top + overTop/2
 }
 
 // stickFigure is how far to the right of the stick the figures reach where nothing cuts them off, mm.
@@ -57,7 +69,7 @@ const (
 // inBox makes the stick as high as the box, with its labels at the left edge and whatever of the figures has room.
 func (v *stick) inBox(title string, o Options, paint func(*canvas)) render.Drawing {
 	high := o.H - stickEdge - stickUnder
-	if v.ceiling == "" {
+	if v.open {
 		high -= o.Style().Tick
 	}
 	k := float64(high) / v.top
@@ -95,12 +107,21 @@ func (v *stick) paint() {
 	seats[0].under = heightOver(v.s, v.s.Bed.Upper.Frame)
 	v.beds(seats)
 	v.add(v.st.Ground("floor", render.Point{X: left, Y: foot.Y}, render.Point{X: v.right, Y: foot.Y})...)
-	y := v.pt(0, v.top).Y
-	if v.ceiling == "" {
-		v.add(v.st.BreakLine("ceiling", render.Point{X: foot.X - v.st.Tick*2.5, Y: y}, render.Point{X: foot.X + v.st.Tick, Y: y}))
-		return
+	v.ceilings(left)
+}
+
+// ceilings draws the ceiling at its height, over everything that reaches it, and breaks the stick off where it goes on.
+func (v *stick) ceilings(left render.Paper) {
+	foot := v.pt(0, 0)
+	if v.open {
+		y := v.pt(0, v.top).Y
+		v.add(v.st.BreakLine("stick", render.Point{X: foot.X - v.st.Tick*2.5, Y: y}, render.Point{X: foot.X + v.st.Tick, Y: y}))
+		left = foot.X // labels of what is over it stand there
 	}
-	v.stroke(v.ceiling, render.Line(render.Point{X: left, Y: y}, render.Point{X: v.right, Y: y}), v.st.Cut)
+	for _, m := range v.over {
+		y := v.pt(0, m.z).Y
+		v.stroke(m.ref, render.Line(render.Point{X: left, Y: y}, render.Point{X: v.right, Y: y}), v.st.Cut)
+	}
 }
 
 // beds draws both beds and who sits up in them, the lower first.
@@ -118,13 +139,4 @@ func (v *stick) beds(seats [2]stickSeat) {
 			seats[i].missing()
 		}
 	}
-}
-
-// sentence says in words what takes the place of a drawing.
-func (c *canvas) sentence(words string) {
-	wide := c.o.W - 3*edge
-	if c.o.W <= 0 {
-		wide = c.st.Body.Wide(words)
-	}
-	c.add(c.st.Body.Paragraph("", c.pt(0, 0), words, wide, render.InkSoft)...)
 }

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -46,4 +47,42 @@ func TestHeightsWithoutAPlace(t *testing.T) {
 			t.Errorf("%s: heights are over %q", d.Title, texts(d.Marks))
 		}
 	}
+}
+
+// TestStickCeilingIsWhereItIs: on the story stick the ceiling's line stands at the ceiling's height, and no mark of a stick, alone or
+// beside the section, lies beyond its end. In the nook the fan's blades (84.5 in) hang higher than the slope over the upper head, which is
+// 11/48 lower for each inch towards wall B to C than 95 in at 42 in from it: the line is lower than the blades.
+func TestStickCeilingIsWhereItIs(t *testing.T) {
+	for _, name := range []string{"nook", "chamber low", "chamber"} {
+		j := odd(t, name)
+		s, answers := asked(t, &j)
+		sit := sittings(s, answers)
+		over, marks := ceilingMark(s, nil, &sit[1]), stickMarks(s, knownOf(s), sit)
+		const k = 1.0 / 16
+		o := Options{On: OnPaper, Unit: unitOf(&j), Scale: k}
+		stick := Stick(s, answers, o)
+		up := func(d render.Drawing, y render.Paper) float64 { return float64(stickFoot(d)-y) / k }
+		if got := up(stick, heavyLine(stick, over[0].ref)); math.Abs(got-over[0].z) > 0.1 {
+			t.Errorf("%s: the ceiling is drawn at %.1f, it is at %.1f", name, got, over[0].z)
+		}
+		for _, d := range []render.Drawing{stick, Section(s, answers, o)} {
+			top := up(d, boundsOf(d, "stick", render.KindFill).Min.Y)
+			if last := marks[len(marks)-1].z; last > top+0.1 {
+				t.Errorf("%s, %s: the stick ends at %.1f, the mark %q stands at %.1f", name, d.Title, top, marks[len(marks)-1].words, last)
+			}
+		}
+	}
+}
+
+// stickFoot is where a stick stands on paper.
+func stickFoot(d render.Drawing) render.Paper { return boundsOf(d, "stick", render.KindFill).Max.Y }
+
+// heavyLine returns the height on paper of the level line of a ref in the pen of what is cut.
+func heavyLine(d render.Drawing, ref string) render.Paper {
+	for _, m := range d.Marks {
+		if m.Ref == ref && m.Kind == render.KindStroke && m.Pen.Width == render.SheetStyle.Cut.Width && m.Path.Bounds().H() == 0 {
+			return m.Path.Bounds().Min.Y
+		}
+	}
+	return 0
 }

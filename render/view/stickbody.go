@@ -24,9 +24,18 @@ func (c *canvas) stickBody(right render.Paper, top float64, marks []mark) *stick
 	b := &stickBody{canvas: c, right: right, thick: c.st.Tick * 1.4, top: top, marks: marks}
 	if c.paper() {
 		b.thick = c.st.Small.Wide("000") + c.st.Tick*1.3
+		if c.o.Unit == length.Millimetres { // figures keep clear of the marks on both edges
+			b.thick = (c.st.Small.Wide("2 m") + c.st.Gap*0.4) / (1 - levelShare - scaleShare)
+		}
 	}
 	return b
 }
+
+// How long the marks of levels and of the scale are, as shares of the stick's thickness.
+const (
+	levelShare = 0.3
+	scaleShare = 0.26
+)
 
 // y is a height on paper.
 func (b *stickBody) y(z float64) render.Paper { return b.pt(0, z).Y }
@@ -38,7 +47,7 @@ func (b *stickBody) paint() render.Paper {
 	b.scale(box)
 	var levels render.Path
 	for _, m := range b.marks {
-		levels = append(levels, render.Line(render.Point{X: box.Min.X, Y: b.y(m.z)}, render.Point{X: box.Min.X + b.thick*0.3, Y: b.y(m.z)})...)
+		levels = append(levels, render.Line(render.Point{X: box.Min.X, Y: b.y(m.z)}, render.Point{X: box.Min.X + b.thick*levelShare, Y: b.y(m.z)})...)
 	}
 	b.stroke("stick", levels, b.st.Seen)
 	return b.labels(box.Min.X)
@@ -55,7 +64,7 @@ func (b *stickBody) scale(box render.Rect) {
 		long := b.thick * 0.16
 		y := b.y(float64(i) * step)
 		if i%each == 0 {
-			long = b.thick * 0.26
+			long = b.thick * scaleShare
 			b.number(box, i/each, y)
 		}
 		ticks = append(ticks, render.Line(render.Point{X: box.Max.X - long, Y: y}, render.Point{X: box.Max.X, Y: y})...)
@@ -74,7 +83,7 @@ func (b *stickBody) number(box render.Rect, n int, y render.Paper) {
 		}
 		words = strconv.Itoa(n/2) + " m"
 	}
-	at := render.Point{X: box.Centre().X, Y: y}
+	at := render.Point{X: box.Min.X + b.thick*(1+levelShare-scaleShare)/2, Y: y}
 	if y-box.Min.Y > b.st.Small.Size && box.Max.Y-y > b.st.Small.Size {
 		b.add(render.Words("stick", b.st.Small.Text(at, words, render.InkMain, render.Centre).Middled()))
 	}

@@ -72,6 +72,7 @@ func bedMarks(s *fit.Scene) []mark {
 		{up(b.Upper.Top), "upper deck", "upper.slat", true, ""},
 		{up(b.Upper.MattressTop), "upper mattress", mattressRefs[1], true, ""},
 	}
+	list = slices.DeleteFunc(list, func(m mark) bool { return math.IsNaN(m.z) }) // a mattress of unknown thickness
 	if len(b.Drawers) > 0 {
 		list = append(list, mark{up(b.Drawers[0].Shut.Top()), "drawer top", b.Drawers[0].ID, true, ""})
 	}

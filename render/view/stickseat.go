@@ -88,13 +88,13 @@ func (f *stickSeat) bed(i int) {
 		return render.Box(render.Rect{Min: render.Point{X: left, Y: up(top)}, Max: render.Point{X: right, Y: up(bottom)}})
 	}
 	f.outlined(deckNames[i]+".rail", box(f.deck.Top, f.deck.Frame), render.InkBoard, f.st.Thin)
-	f.outlined(mattressRefs[i], box(f.deck.MattressTop, f.deck.Top), render.InkWhite, f.st.Seen)
+	f.outlined(mattressRefs[i], box(drawnTop(f.deck), f.deck.Top), render.InkWhite, f.st.Seen)
 }
 
 // name writes on the mattress who sleeps there, in as many lines as there is room for.
 func (f *stickSeat) name(i int) {
 	left, right := f.bedLeft(), min(f.clip.Max.X, f.pt(stickFigure, 0).X)
-	top, bottom := f.pt(0, heightOver(f.s, f.deck.MattressTop)).Y, f.pt(0, heightOver(f.s, f.deck.Top)).Y
+	top, bottom := f.pt(0, heightOver(f.s, drawnTop(f.deck))).Y, f.pt(0, heightOver(f.s, f.deck.Top)).Y
 	wide, row := right-left-f.st.Gap, f.st.Body.Size*1.15
 	lines := render.Wrap(strings.ReplaceAll(f.sit.who, "-", "- "), f.st.Body.Size, f.st.Body.Face, wide)
 	for len(lines) > 1 && row*render.Paper(len(lines)) > bottom-top {
@@ -156,7 +156,7 @@ func (f *stickSeat) say() {
 	p := f.sit
 	x := f.bar + f.st.Gap
 	strong := render.Lettering{Size: f.st.Body.Size, Face: render.Medium}
-	free := []line{{"headroom", f.st.Body, render.InkSoft}, {f.dim(p.free, true), strong, render.InkMain}}
+	free := []line{{"headroom", f.st.Body, render.InkSoft}, {f.dim(p.free, overFirm(f.s, f.known, p)), strong, render.InkMain}}
 	var spare []line
 	for _, w := range render.Wrap(p.spareWords(f.canvas), strong.Size, strong.Face, f.clip.Max.X-x) {
 		spare = append(spare, line{w, strong, p.ink(f.canvas)})

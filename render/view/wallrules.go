@@ -6,6 +6,8 @@ import (
 
 	"bunkwright/furniture/bunk"
 	"bunkwright/render"
+	"bunkwright/room"
+	"bunkwright/room/geom"
 )
 
 // rules draws the dimensions round the wall: below it studs, openings and lengths, beside it heights.
@@ -152,20 +154,18 @@ func (f *facing) rightHeights() []height {
 
 // upright makes the rows of heights at one end of the wall: the levels on the inner one, floor to ceiling on the outer one.
 func (f *facing) upright(k side, list []height, x float64) [][]rule {
-	top, edge := f.cut[0].Y, f.edge[0].Y
-	if k == right {
-		top, edge = f.cut[len(f.cut)-1].Y, f.edge[len(f.edge)-1].Y
+	top, edge := f.ceilingAt(f.cut, f.front, k), f.ceilingAt(f.edge, 0, k)
+	if edge.z < top.z-sameOnPaper {
+		list = append(list, edge)
+	} else {
+		top = edge // a wall out of square meets the cut a little beside the corner
 	}
-	if edge < top-5 {
-		list = append(list, height{z: edge, ref: "ceiling"})
-	}
-	firm := f.ceilingFirm()
 	slices.SortFunc(list, func(a, b height) int { return int(math.Copysign(1, a.z-b.z)) })
 	r := row{stops: []float64{0}}
 	once := false
 	for _, h := range list {
 		d := h.z - r.stops[len(r.stops)-1]
-		if d < 5 || h.z > top-5 {
+		if d < 5 || h.z > top.z-5 {
 			continue
 		}
 		r.stops, r.spans = append(r.stops, h.z), append(r.spans, render.Span{Ref: h.ref, Words: f.dim(d, !h.once && !once)})
@@ -174,15 +174,15 @@ func (f *facing) upright(k side, list []height, x float64) [][]rule {
 	var levels [][]rule
 	if n := len(r.stops); n > 1 {
 		if !f.guessed {
-			r.spans = append(r.spans, render.Span{Words: f.dim(top-r.stops[n-1], firm && !once)})
-			r.stops = append(r.stops, top)
+			r.spans = append(r.spans, render.Span{Words: f.dim(top.z-r.stops[n-1], !top.once && !once)})
+			r.stops = append(r.stops, top.z)
 		}
 		levels = append(levels, []rule{f.uprightRule(r, x)})
 	}
 	if f.guessed {
 		return levels
 	}
-	whole := row{stops: []float64{0, top}, spans: []render.Span{{Ref: "ceiling", Words: f.dim(top, firm)}}}
+	whole := row{stops: []float64{0, top.z}, spans: []render.Span{{Ref: "ceiling", Words: f.dim(top.z, !top.once)}}}
 	return append(levels, []rule{f.uprightRule(whole, x)})
 }
 
@@ -195,14 +195,42 @@ func (f *facing) uprightRule(r row, x float64) rule {
 	return out
 }
 
-// ceilingFirm tells whether some height of the ceiling was read twice.
-func (f *facing) ceilingFirm() bool {
-	for i, c := range f.s.Job.Room.Ceilings {
-		for k, h := range c.Heights {
-			if f.known.firm("ceiling." + keyOr(c.Key, i) + ".height." + keyOr(h.Key, k) + ".height") {
-				return true
-			}
+// ceilingAt returns the height of a line of the ceiling at one end of the wall, a distance out, with how well its face is known. Where the
+// height was read in the corner it is what was read; a face that is level along the wall is as high at its other end.
+func (f *facing) ceilingAt(line []geom.V2, out float64, k side) height {
+	x, z, ends := profileIn, line[0].Y, []rune(f.w.Key)
+	if k == right {
+		x, z = f.w.Len-profileIn, line[len(line)-1].Y
+		slices.Reverse(ends)
+	}
+	h := height{z: z, ref: "ceiling"}
+	_, i, ok := f.ceiling.at(f.w.Point(x, max(out, profileIn)))
+	if !ok {
+		return h
+	}
+	h.once = !faceFirm(f.s, f.known, f.ceiling.faces[i].ref)
+	c := &f.s.Job.Room.Ceilings[i]
+	if c.Along != f.w.Key {
+		ends = ends[:1]
+	}
+	for _, corner := range ends {
+		if read, ok := readAtCorner(c, corner); ok && math.Abs(z-read) < sameLevel {
+			h.z = read
+			break
 		}
 	}
-	return false
+	return h
 }
+
+// readAtCorner returns the height of a face that was read at a corner.
+func readAtCorner(c *room.Ceiling, corner rune) (mm float64, ok bool) {
+	for _, h := range c.Heights {
+		if h.Corner == string(corner) && len(h.Height) > 0 {
+			return h.Height[0].Value.MM(), true
+		}
+	}
+	return 0, false
+}
+
+// sameLevel is how far what is worked out from all readings may lie from one of them and still be printed as it was read, mm.
+const sameLevel = 3.0

@@ -18,7 +18,7 @@ type builder struct {
 	corners   []Position
 	plan      []vec2 // approximate corners
 	roundOff  bool   // the outline could not be drawn even roughly
-	unsettled bool   // the readings of the walls are known not to come to rest
+	manner
 }
 
 type vec2 struct{ x, y float64 }
@@ -42,13 +42,16 @@ func (b *builder) observe(e Equation, src Source) {
 // read adds one equation for each reading of a measure.
 func (b *builder) read(key string, m room.Measure, make func(observed, sigma float64) Equation) {
 	for i, r := range m {
-		how := r.How
-		if how == "" {
-			how = room.Once
-		}
-		e := make(r.Value.MM(), b.s.u.of(r))
-		b.observe(e, Source{Key: key, How: how, By: r.By, When: r.When, Index: i})
+		b.readOne(key, i, r, make)
 	}
+}
+
+func (b *builder) readOne(key string, i int, r room.Reading, make func(observed, sigma float64) Equation) {
+	how := r.How
+	if how == "" {
+		how = room.Once
+	}
+	b.observe(make(r.Value.MM(), b.s.u.of(r)), Source{Key: key, How: how, By: r.By, When: r.When, Index: i})
 }
 
 // suppose adds an equation for what is taken for granted.

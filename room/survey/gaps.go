@@ -15,8 +15,9 @@ func (b *builder) gaps() {
 			b.gap("wall."+k+".length", fmt.Sprintf("wall %s not read%s", span(k), b.instead("worked out from the others")))
 		}
 	}
-	if b.diagonalsRead() == 0 && len(b.corners) > 3 {
-		b.gap("diagonal."+b.firstDiagonal()+".length", fmt.Sprintf("diagonal %s not read%s", span(b.firstDiagonal()), b.instead("corners taken as square")))
+	if b.diagonalsUsed() == 0 && len(b.corners) > 3 {
+		d, why := b.openDiagonal()
+		b.gap("diagonal."+d+".length", fmt.Sprintf("diagonal %s %s%s", span(d), why, b.instead("corners taken as square")))
 	}
 	switch {
 	case b.unsettled:
@@ -45,12 +46,22 @@ func (b *builder) instead(what string) string {
 
 func (b *builder) gap(key, text string) { b.s.Gaps = append(b.s.Gaps, Gap{Key: key, Text: text}) }
 
-func (b *builder) diagonalsRead() int {
-	n := 0
+// diagonalsUsed counts the readings of diagonals that went into the outline.
+func (b *builder) diagonalsUsed() int {
+	n := -len(b.s.LeftOut)
 	for _, d := range b.s.Room.Diagonals {
 		n += len(d.Length)
 	}
 	return n
+}
+
+// openDiagonal names a diagonal to read, and why.
+func (b *builder) openDiagonal() (key, why string) {
+	if len(b.s.LeftOut) > 0 {
+		_, rest, _ := strings.Cut(b.s.LeftOut[0].Key, ".")
+		return strings.TrimSuffix(rest, ".length"), "cannot be as read"
+	}
+	return b.firstDiagonal(), "not read"
 }
 
 func (b *builder) firstDiagonal() string {

@@ -1,10 +1,6 @@
 package survey
 
-import (
-	"math"
-
-	"bunkwright/room"
-)
+import "math"
 
 // outline makes the corners: A at the origin, B on the x axis, walls clockwise seen from above, so that the room lies at y < 0.
 func (b *builder) outline() {
@@ -68,7 +64,7 @@ func (b *builder) holdSketch() {
 		b.quantity("wall."+w.Key+".length", w.Length, 0)
 	}
 	for _, d := range b.s.Room.Diagonals {
-		b.quantity("diagonal."+d.Key+".length", d.Length, 0)
+		b.quantity("diagonal."+d.Key+".length", b.possible(d), 0)
 	}
 }
 
@@ -79,21 +75,6 @@ func (b *builder) cornerIndex(letter string) int {
 		}
 	}
 	return -1
-}
-
-func (b *builder) diagonal(d room.Diagonal) {
-	letters := []rune(d.Key)
-	if len(letters) != 2 {
-		return
-	}
-	i, j := b.cornerIndex(string(letters[0])), b.cornerIndex(string(letters[1]))
-	if i < 0 || j < 0 {
-		return
-	}
-	key := "diagonal." + d.Key + ".length"
-	b.read(key, d.Length, func(v, u float64) Equation {
-		return DistanceEquation(key, b.corners[i], b.corners[j], v, u)
-	})
 }
 
 // softAngles believes every corner to be what it was drawn as, within half a degree, unless the job says otherwise.

@@ -28,7 +28,7 @@ type RectangleOutlook struct {
 // means four walls and two diagonals.
 func (r *RectanglePlan) ParseRectangleSet(set string) error {
 	r.Walls, r.Diagonals, r.RightAngles, r.Times = 0, 0, 0, 1
-	words := strings.Fields(strings.NewReplacer(" and ", " ", ",", " ", " soft right ", " ").Replace(set))
+	words := strings.Fields(strings.NewReplacer(" and ", " ", " with ", " ", ",", " ", "+", " ", "soft ", "", "right angle", "angle").Replace(set))
 	for i := 0; i+1 < len(words); i += 2 {
 		if !r.take(words[i], words[i+1]) {
 			return fmt.Errorf("set %q: %q is not understood, want such as 4 walls 2 diagonals 4 soft right angles", set, words[i]+" "+words[i+1])

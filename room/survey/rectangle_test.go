@@ -108,6 +108,8 @@ func TestRectangleSet(t *testing.T) {
 	for set, want := range map[string]RectanglePlan{
 		"4 walls 2 diagonals 4 soft right angles": {Walls: 4, Diagonals: 2, RightAngles: 4, Times: 1},
 		"each twice and 4 soft right angles":      {Walls: 4, Diagonals: 2, RightAngles: 4, Times: 2},
+		"4 walls 2 diagonals + 4 right angles":    {Walls: 4, Diagonals: 2, RightAngles: 4, Times: 1},
+		"4 walls with 1 diagonal":                 {Walls: 4, Diagonals: 1, Times: 1},
 		"3 walls, 1 diagonal, each twice":         {Walls: 3, Diagonals: 1, Times: 2},
 	} {
 		var got RectanglePlan

@@ -180,3 +180,28 @@ func TestConflicts(t *testing.T) {
 		t.Errorf("a quarter inch should agree: %v", s.Conflicts)
 	}
 }
+
+// TestUnits looks at what is taken for granted in a room: a right angle is 90 degrees, a wall that leans and a ceiling that is not level
+// are slopes, all else is a length.
+func TestUnits(t *testing.T) {
+	r := sixReadings()
+	r.Ceilings = []room.Ceiling{{Key: "main", Heights: []room.Height{{Key: "A", Corner: "A", Height: in(96)}}}}
+	want := map[string]string{
+		"corner.A.square": "deg", "wall.AB.lean": "mm per mm", "ceiling.main.level_x": "mm per mm", "ceiling.main.level_y": "mm per mm",
+		"wall.AB.length": "mm", "diagonal.AC.length": "mm",
+	}
+	for _, src := range surveyed(t, r, Options{}).Sources {
+		if unit, ok := want[src.Key]; ok {
+			delete(want, src.Key)
+			if src.Unit() != unit {
+				t.Errorf("%s: %q, want %q", src.Key, src.Unit(), unit)
+			}
+		}
+		if src.Key == "corner.A.square" && src.Value != 90 {
+			t.Errorf("a right angle of %g", src.Value)
+		}
+	}
+	if len(want) > 0 {
+		t.Errorf("not there: %v", want)
+	}
+}

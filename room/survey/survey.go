@@ -56,6 +56,7 @@ type Survey struct {
 	Sources   []Source
 	Gaps      []Gap
 	Conflicts []Conflict
+	LeftOut   []LeftOut
 	Outline   bool // the corners are determined
 
 	refs     map[string]Ref
@@ -69,17 +70,28 @@ func OfRoom(r *room.Room, o Options) (*Survey, error) {
 	if o.U.Reading == nil {
 		o.U = DefaultUncertainties()
 	}
-	s, err := adjust(r, o, false)
+	s, err := adjust(r, o, manner{})
+	if err == nil && len(s.LeftOut) > 0 && !s.wallsAgree() { // then a wall may be what is wrong, and the diagonals tell which
+		if with, err := adjust(r, o, manner{keepAll: true}); err == nil {
+			return with, nil
+		}
+	}
 	if errors.Is(err, ErrNotConverged) {
-		return adjust(r, o, true)
+		return adjust(r, o, manner{unsettled: true})
 	}
 	return s, err
 }
 
-// adjust works everything out, or everything but the corners, where the readings of the walls do not come to rest.
-func adjust(r *room.Room, o Options, unsettled bool) (*Survey, error) {
+// manner is how the outline is worked out.
+type manner struct {
+	unsettled bool // not at all: the readings of the walls are known not to come to rest
+	keepAll   bool // with the diagonals that the walls do not allow
+}
+
+// adjust works everything out.
+func adjust(r *room.Room, o Options, how manner) (*Survey, error) {
 	s := &Survey{Room: r, u: o.U, refs: map[string]Ref{}}
-	b := builder{s: s, o: o, half: map[Ref]bool{}, unsettled: unsettled}
+	b := builder{s: s, o: o, half: map[Ref]bool{}, manner: how}
 	b.outline()
 	b.walls()
 	b.fixtures()

@@ -109,3 +109,20 @@ func TestManyComplaints(t *testing.T) {
 		t.Errorf("%d lines, the last %q", len(lines), lines[len(lines)-1])
 	}
 }
+
+// TestZeroIsNotUnset: a bolt head that is flush stands out 0 mm, which is not the same as one that nobody looked at; both come back as
+// they were saved.
+func TestZeroIsNotUnset(t *testing.T) {
+	for _, want := range []length.Maybe{{}, length.Some(0), length.Some(3 * length.Millimetre)} {
+		j := &job.Job{Format: 1, Unit: "mm", Places: []string{"AU"}, Room: room.Room{Outline: "ABCD"}, Bed: bunk.Sizes{BoltStandOff: want}}
+		data := Encode(j)
+		f, err := Load(data, "flush.toml")
+		if err != nil {
+			t.Errorf("%+v: %v", want, err)
+			continue
+		}
+		if got := f.Job.Bed.BoltStandOff; got != want {
+			t.Errorf("%+v came back as %+v:\n%s", want, got, data)
+		}
+	}
+}

@@ -83,7 +83,7 @@ var unitHints = map[Unit]string{
 	Count:      "a whole number",
 	WallEnd:    "the letter of the corner there",
 	WallKey:    "its two corner letters, clockwise",
-	Date:       "in quotes or as a TOML date",
+	Date:       "year-month-day, in quotes or as a TOML date",
 	Places:     "a list of US, EU, FR, UK, CA, AU, NZ",
 	Things:     "a list of words",
 	Answers:    "each key an id, each value yes or no",

@@ -101,7 +101,7 @@ type maybeKind struct{}
 
 func (maybeKind) read(d *decoder, at spot, v any, dst reflect.Value) {
 	if got, ok := d.length(at, v, FromZero); ok && d.unmarked(at, got) {
-		dst.Set(reflect.ValueOf(job.Maybe{Value: got.Value, Set: true}))
+		dst.Set(reflect.ValueOf(length.Some(got.Value)))
 	}
 }
 

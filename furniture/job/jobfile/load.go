@@ -17,8 +17,8 @@ type File struct {
 	lines map[string]int
 }
 
-// Line returns the line of a key such as "wall.AB.length"; where the file does not hold it, that of the nearest table that would. It
-// returns 0 where there is none.
+// Line returns the line of a key such as "wall.AB.length"; where the file does not hold it, that of the nearest table that would, and the
+// first line where there is none, as for a missing format.
 func (f *File) Line(key string) int {
 	for {
 		if line, ok := f.lines[key]; ok {
@@ -26,7 +26,7 @@ func (f *File) Line(key string) int {
 		}
 		cut := strings.LastIndexByte(key, '.')
 		if cut < 0 {
-			return 0
+			return 1
 		}
 		key = key[:cut]
 	}
@@ -131,6 +131,8 @@ func (d *decoder) better(f fault, at *field) (have, want string) {
 		return f.have, d.suchAs(at)
 	case unit == Count || unit == Degrees || unit == Years:
 		return clip(f.bare) + " is no number", d.suchAs(at)
+	case unit == Date && !isDay(meant(f.bare)):
+		return clip(f.bare) + " is no day", "year-month-day, " + d.suchAs(at)
 	case unit == TrueFalse:
 		return clip(f.bare), "true or false, in small letters"
 	}

@@ -128,13 +128,7 @@ func onOneLine(value string) bool {
 func unquoted(line int, key, value string) (fault, string) {
 	f := fault{line: line}
 	bare := uncommented(strings.TrimLeft(value, "= "))
-	inner := strings.Trim(bare, `"'`)
-	if strings.HasPrefix(bare, "“") || strings.HasPrefix(bare, "‘") { // as word processors write them
-		inner = strings.Trim(bare, "“”‘’")
-	}
-	if n := len(bare); n > 3 && bare[0] == bare[n-1] && (strings.HasSuffix(bare, `""`) || bare[0] == '\'') {
-		inner = bare[1 : n-1] // "67-3/8"" means 67-3/8"
-	}
+	inner := meant(bare)
 	right := key + " = " + quote(inner)
 	f.bare, f.mended = bare, true
 	switch {
@@ -148,6 +142,30 @@ func unquoted(line int, key, value string) (fault, string) {
 		f.have, f.want = clip(bare)+": its quotes do not match, or \\ stands in it", right
 	}
 	return f, right
+}
+
+// meant returns what a value is to say whose quotes are not right. Where none stands at its beginning, marks behind a figure are feet and
+// inches.
+func meant(bare string) string {
+	n := len(bare)
+	switch {
+	case n == 0:
+		return ""
+	case strings.HasPrefix(bare, "“"), strings.HasPrefix(bare, "‘"): // as word processors write them
+		return strings.Trim(bare, "“”‘’")
+	case bare[0] != '"' && bare[0] != '\'':
+		if text := strings.TrimRight(bare, `"'`); text == "" || text[len(text)-1] < '0' || text[len(text)-1] > '9' {
+			return text
+		}
+		return bare
+	case n > 3 && bare[0] == bare[n-1] && (strings.HasSuffix(bare, `""`) || bare[0] == '\''):
+		bare = bare[1 : n-1] // "67-3/8"" means 67-3/8"
+	case n > 1 && bare[0] == bare[n-1]:
+		bare = bare[1 : n-1]
+	default:
+		bare = bare[1:]
+	}
+	return strings.NewReplacer(`\'`, "'", `\"`, `"`).Replace(bare)
 }
 
 // uncommented cuts a comment off a value, one behind its last quote where it has quotes.

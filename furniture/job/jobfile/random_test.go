@@ -164,6 +164,8 @@ func (m *maker) text(f *field) string {
 		return "AC"
 	case Fastener:
 		return timber.Fasteners()[3].ID
+	case Date:
+		return rapid.SampledFrom([]string{"", "2027-06-02", "2028-02-29"}).Draw(m.T, "day")
 	case StudKey: // named only where a stud bears the name
 		return ""
 	}

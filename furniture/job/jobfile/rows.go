@@ -113,3 +113,18 @@ func (t rowTable) row(key string) (r Row, place int, ok bool) {
 
 // Keys returns every key in the order in which a file is written, with its words and its default.
 func Keys() []Row { return slices.Clone(described()) }
+
+// Find returns the row of a key of a job, such as "wall.AB.length" or "window.garden.sill": names of elements and numbers are left out of
+// the keys of rows.
+func Find(key string) (Row, bool) {
+	parts := strings.Split(key, ".")
+	for _, cut := range [][2]int{{0, 0}, {1, 2}, {2, 3}} { // no element, one in the first list, one in the second table
+		if cut[1] > len(parts) {
+			continue
+		}
+		if i, ok := rowsOnce().at[strings.Join(append(slices.Clone(parts[:cut[0]]), parts[cut[1]:]...), ".")]; ok {
+			return rowsOnce().rows[i], true
+		}
+	}
+	return Row{}, false
+}

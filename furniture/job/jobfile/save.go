@@ -22,10 +22,7 @@ func Save(path string, j *job.Job) error {
 	if err := readsBack(data, j); err != nil {
 		return fmt.Errorf("save %s: %w", path, err)
 	}
-	if real, err := filepath.EvalSymlinks(path); err == nil {
-		path = real
-	}
-	if err := replace(path, data); err != nil {
+	if err := replace(realPath(path), data); err != nil {
 		return fmt.Errorf("save %s: %w", path, err)
 	}
 	return nil
@@ -67,54 +64,4 @@ func replace(path string, data []byte) error {
 // Previous names the file that keeps the version before the last save: attic.previous.toml beside attic.toml.
 func Previous(path string) string {
 	return strings.TrimSuffix(path, filepath.Ext(path)) + ".previous.toml"
-}
-
-// write makes a file under another name, brings it to the disk and then gives it its own name.
-func write(path string, data []byte, perm fs.FileMode, exactly bool) (err error) {
-	f, err := create(path, perm)
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if err != nil {
-			os.Remove(f.Name())
-		}
-	}()
-	_, err = f.Write(data)
-	if err == nil && exactly {
-		err = f.Chmod(perm)
-	}
-	if err == nil {
-		err = f.Sync()
-	}
-	if closing := f.Close(); err == nil {
-		err = closing
-	}
-	if err == nil {
-		err = os.Rename(f.Name(), path)
-	}
-	if err == nil {
-		syncFolder(filepath.Dir(path))
-	}
-	return err
-}
-
-// create opens a new file beside path under a name that nothing has.
-func create(path string, perm fs.FileMode) (*os.File, error) {
-	dir, base := filepath.Split(path)
-	for n := 0; ; n++ {
-		name := fmt.Sprintf("%s.%s.%d.new", dir, base, n)
-		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, perm)
-		if err == nil || n == 99 || !errors.Is(err, fs.ErrExist) {
-			return f, err
-		}
-	}
-}
-
-// syncFolder brings the new name to the disk too. Some systems cannot; the file itself is safe by then.
-func syncFolder(dir string) {
-	if d, err := os.Open(dir); err == nil {
-		d.Sync()
-		d.Close()
-	}
 }

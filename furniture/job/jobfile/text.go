@@ -37,11 +37,28 @@ func (d *decoder) fits(at spot, text string) bool {
 		d.complain(at, "empty", d.suchAs(at.f))
 		return false
 	}
+	if unit == Date && text != "" {
+		return d.day(at, text)
+	}
 	if unit != Word || slices.Contains(at.f.words, text) || text == "" && at.f.path == "reading.how" {
 		return true
 	}
 	d.complain(at, describe(text), oneOf(text, at.f.words))
 	return false
+}
+
+// day checks a date: the form of ISO 8601, year-month-day, and a day that there is.
+func (d *decoder) day(at spot, text string) bool {
+	if isDay(text) {
+		return true
+	}
+	d.complain(at, describe(text)+" is no day", "year-month-day, "+d.suchAs(at.f))
+	return false
+}
+
+func isDay(text string) bool {
+	day, err := time.Parse(time.DateOnly, text)
+	return err == nil && day.Year() > 0
 }
 
 // oneOf lists the words that are allowed, the likely one first.

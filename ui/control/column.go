@@ -1,0 +1,56 @@
+package control
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+)
+
+// tall is a widget whose height hangs on its width.
+type tall interface{ HeightFor(w float32) float32 }
+
+// column is the layout of things one below the other, each as high as its width asks for.
+type column struct {
+	wide float32
+	gap  float32
+}
+
+// NewColumn returns a column in a scroller.
+func NewColumn(gap float32, items ...fyne.CanvasObject) (*container.Scroll, *fyne.Container) {
+	inner := container.New(&column{gap: gap}, items...)
+	return container.NewVScroll(inner), inner
+}
+
+func (c *column) height(o fyne.CanvasObject, w float32) float32 {
+	if t, ok := o.(tall); ok {
+		return t.HeightFor(w)
+	}
+	return o.MinSize().Height
+}
+
+// Layout is asked for by the toolkit.
+func (c *column) Layout(items []fyne.CanvasObject, size fyne.Size) {
+	c.wide = size.Width
+	y := float32(0)
+	for _, o := range items {
+		if !o.Visible() {
+			continue
+		}
+		h := c.height(o, size.Width)
+		o.Move(fyne.NewPos(0, y))
+		o.Resize(fyne.NewSize(size.Width, h))
+		y += h + c.gap
+	}
+}
+
+// MinSize is asked for by the toolkit.
+func (c *column) MinSize(items []fyne.CanvasObject) fyne.Size {
+	var out fyne.Size
+	for _, o := range items {
+		if !o.Visible() {
+			continue
+		}
+		out.Width = max(out.Width, o.MinSize().Width)
+		out.Height += c.height(o, max(c.wide, out.Width)) + c.gap
+	}
+	return out
+}

@@ -1,0 +1,168 @@
+package ui
+
+import (
+	"fmt"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"bunkwright/furniture/fit"
+	"bunkwright/render"
+	"bunkwright/ui/control"
+)
+
+// questions is the column of all questions with their answers, the worst first; one of them is open.
+type questions struct {
+	w      *Window
+	object fyne.CanvasObject
+	head   *control.Sketch
+	foot   *control.Sketch
+	scroll *container.Scroll
+	inner  *fyne.Container
+	rows   map[string]*control.Press
+	order  []string
+	id     string // of the open one
+	lit    func()
+}
+
+func newQuestions(w *Window, lit func()) *questions {
+	q := &questions{w: w, rows: map[string]*control.Press{}, lit: lit}
+	q.head = control.NewSketch(render.InkPanel, q.drawHead)
+	q.head.Least = fyne.NewSize(300, 64)
+	q.foot = control.NewSketch(render.InkPanel, q.drawFoot)
+	q.foot.Least = fyne.NewSize(300, 30)
+	q.scroll, q.inner = control.NewColumn(0)
+	q.object = container.New(columnFrame{}, q.head, q.scroll, q.foot)
+	return q
+}
+
+// follow takes over the answers as they are now. Where their order differs, the rows move; while the hand moves they stay.
+func (q *questions) follow() {
+	l := q.w.live
+	q.head.Redraw()
+	if l.sure || len(q.order) == 0 {
+		q.sort()
+	}
+	for _, row := range q.rows {
+		row.Redraw()
+	}
+	q.inner.Refresh()
+}
+
+func (q *questions) sort() {
+	var order []string
+	for _, a := range fit.ForPeople(q.w.live.answers) {
+		order = append(order, a.ID)
+	}
+	if fmt.Sprint(order) == fmt.Sprint(q.order) {
+		return
+	}
+	q.order = order
+	q.inner.Objects = q.inner.Objects[:0]
+	for _, id := range order {
+		q.inner.Objects = append(q.inner.Objects, q.row(id))
+	}
+}
+
+func (q *questions) row(id string) *control.Press {
+	if row, ok := q.rows[id]; ok {
+		return row
+	}
+	row := control.NewPress(render.InkPanel, nil, func() { q.open(id) })
+	row.Paint = func(w, h render.Paper, s control.State) render.Drawing { return q.drawRow(id, w, h, s) }
+	row.High = func(w render.Paper) render.Paper { return q.card(id, w, control.State{}).high }
+	row.Least = fyne.NewSize(260, 40)
+	row.Says = func() string {
+		question, _ := fit.Find(id)
+		return question.Why
+	}
+	q.rows[id] = row
+	return row
+}
+
+// open opens a question and lights its parts, or closes it where it is open.
+func (q *questions) open(id string) {
+	if q.id == id {
+		id = ""
+	}
+	q.id = id
+	q.lit()
+}
+
+// opened returns the answer of the open question.
+func (q *questions) opened() (fit.Answer, bool) { return q.answer(q.id) }
+
+func (q *questions) answer(id string) (fit.Answer, bool) {
+	for _, a := range q.w.live.answers {
+		if a.ID == id {
+			return a, true
+		}
+	}
+	return fit.Answer{}, false
+}
+
+func (q *questions) card(id string, w render.Paper, s control.State) *card {
+	a, ok := q.answer(id)
+	if !ok {
+		return &card{}
+	}
+	return newCard(a, q.id == id, q.w.live, w)
+}
+
+func (q *questions) drawRow(id string, w, h render.Paper, s control.State) render.Drawing {
+	c := q.card(id, w, s)
+	d := render.Drawing{W: w, H: h}
+	if s.Hover && q.id != id {
+		d.Add(render.Fill("", render.Box(render.Rect{Max: render.Point{X: w, Y: h}}.Grow(-render.Px(1))), render.InkChosenRow))
+	}
+	d.Add(c.marks...)
+	d.Add(control.FocusRing(w, h, s)...)
+	return d
+}
+
+// drawHead counts the verdicts.
+func (q *questions) drawHead(w, h render.Paper) render.Drawing {
+	d := render.Drawing{W: w, H: h}
+	d.Add(heading(render.Px(16), render.Px(14), "Questions", "")...)
+	count := map[fit.Verdict]int{}
+	for _, a := range q.w.live.answers {
+		count[a.Verdict]++
+	}
+	st := render.ScreenStyle
+	x, y := render.Px(16), render.Px(48)
+	for _, v := range []fit.Verdict{fit.DoesNotFit, fit.TooClose, fit.CannotTell, fit.Fits} {
+		if count[v] == 0 {
+			continue
+		}
+		words := fmt.Sprintf("%d %s", count[v], countWords[v])
+		d.Add(signAt(v, render.Point{X: x + render.Px(7), Y: y}, render.Px(14))...)
+		d.Add(render.Words("", st.Body.Text(render.Point{X: x + render.Px(19), Y: y}, words, inkOf(v), render.Left).Middled()))
+		x += render.Px(19+14) + st.Body.Wide(words)
+	}
+	return d
+}
+
+var countWords = map[fit.Verdict]string{fit.DoesNotFit: "do not fit", fit.TooClose: "too close", fit.CannotTell: "cannot tell", fit.Fits: "fit"}
+
+func (q *questions) drawFoot(w, h render.Paper) render.Drawing {
+	d := render.Drawing{W: w, H: h}
+	st := render.ScreenStyle
+	d.Add(render.Stroke("", render.Line(render.Point{X: render.Px(16), Y: render.Px(1)}, render.Point{X: w - render.Px(16), Y: render.Px(1)}), render.Pen{Width: render.Px(1), Ink: render.InkHairline}))
+	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, "Measured against, not approved.", render.InkSoft, render.Left).Middled()))
+	d.Add(render.Words("caution", st.Body.Text(render.Point{X: w - render.Px(16), Y: h / 2}, "The whole caution", render.InkCannotTell, render.Right).Middled()))
+	return d
+}
+
+// columnFrame lays out a column: head, what scrolls, foot.
+type columnFrame struct{}
+
+func (columnFrame) Layout(items []fyne.CanvasObject, size fyne.Size) {
+	head, foot := items[0].MinSize().Height, items[2].MinSize().Height
+	at := [4]float32{0, head, size.Height - foot, size.Height}
+	for i, o := range items {
+		o.Move(fyne.NewPos(0, at[i]))
+		o.Resize(fyne.NewSize(size.Width, at[i+1]-at[i]))
+	}
+}
+
+func (columnFrame) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(300, 200) }

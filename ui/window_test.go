@@ -1,0 +1,129 @@
+package ui
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
+
+	"bunkwright/furniture/job/jobfile"
+	"bunkwright/render"
+	"bunkwright/samples"
+	"bunkwright/ui/session"
+)
+
+// opened is the window on a copy of a sample, answers from the background included.
+func opened(t *testing.T, name string) (*Window, string) {
+	t.Helper()
+	data, err := samples.Files.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	path := filepath.Join(t.TempDir(), name)
+	if err := os.WriteFile(path, data, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	w := New(test.NewTempApp(t), session.New(session.Options{Post: fyne.DoAndWait}))
+	if err := w.Open(path); err != nil {
+		t.Fatal(err)
+	}
+	w.win.Resize(usual)
+	return w, path
+}
+
+// middleOf returns the place on the drawings of the first mark under a ref.
+func middleOf(t *testing.T, d render.Drawing, ref string) fyne.Position {
+	t.Helper()
+	for _, m := range d.Marks {
+		if render.Under(m.Ref, ref) {
+			c := m.Bounds().Centre()
+			return fyne.NewPos(float32(c.X/render.Px(1)), float32(c.Y/render.Px(1)))
+		}
+	}
+	t.Fatalf("nothing under %s is drawn", ref)
+	return fyne.Position{}
+}
+
+func drag(w *Window, from fyne.Position, dx, dy float32) {
+	s := w.place.drawings
+	s.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: from}, Button: desktop.MouseButtonPrimary})
+	for range 10 {
+		from = from.AddXY(dx/10, dy/10)
+		s.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: from}, Dragged: fyne.NewDelta(dx/10, dy/10)})
+	}
+	s.DragEnd()
+	s.MouseUp(&desktop.MouseEvent{})
+}
+
+// TestDragTheBed: the bed follows the hand, letting go is one edit, undo takes it back, save keeps it.
+func TestDragTheBed(t *testing.T) {
+	w, path := opened(t, "town-house.toml")
+	before := w.session.Job()
+	at := middleOf(t, w.place.drawings.Drawing(), "mattress.upper")
+	drag(w, at, 60, 0)
+	if w.session.UndoName() != "Move the bed" || w.session.Job().Place == before.Place {
+		t.Fatalf("after a drag undo is called %q, the bed at %+v", w.session.UndoName(), w.session.Job().Place)
+	}
+	along := w.session.Job().Place.Along.MM()
+	want := 60 / (96 / 25.4) / w.place.camera.scale
+	if along < want-60 || along > want+60 { // it settles on what is near
+		t.Errorf("dragged by %.0f mm, it stands %.0f from the corner", want, along)
+	}
+	w.undo()
+	if w.session.Job() != before {
+		t.Error("undo does not bring the bed back")
+	}
+	w.redo()
+	w.save()
+	if f, err := jobfile.Open(path); err != nil || f.Job.Place != w.session.Job().Place {
+		t.Errorf("saved: %v", err)
+	}
+}
+
+func TestKeysMoveTheBed(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	start := w.session.Job().Place
+	w.place.key(&fyne.KeyEvent{Name: fyne.KeyM})
+	if w.session.Job().Place.Mirror == start.Mirror || w.session.UndoName() != "Mirror the bed" {
+		t.Error("M does not mirror")
+	}
+	w.undo()
+	w.place.key(&fyne.KeyEvent{Name: fyne.KeyDown})
+	if got := w.session.Job().Place; !got.Gap.Set {
+		t.Errorf("the arrow does not move it off the wall: %+v", got)
+	}
+	w.place.key(&fyne.KeyEvent{Name: fyne.KeyW})
+	if got := w.session.Job().Place; got.Gap.Set {
+		t.Errorf("W does not press it: %+v", got)
+	}
+}
+
+// TestOpenAQuestion: its row opens and its parts are lit in the drawings.
+func TestOpenAQuestion(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	row := w.place.questions.rows["window-fall"]
+	closed := row.HeightFor(380)
+	dark := w.place.drawings.Drawing().Dump()
+	test.Tap(row)
+	if w.place.questions.id != "window-fall" || row.HeightFor(380) < closed*2 {
+		t.Errorf("open: %q, height %.0f and %.0f", w.place.questions.id, closed, row.HeightFor(380))
+	}
+	if w.place.drawings.Drawing().Dump() == dark {
+		t.Error("nothing is lit")
+	}
+	test.Tap(row)
+	if w.place.questions.id != "" {
+		t.Error("it does not close")
+	}
+}
+
+func TestUnitsAreAnEdit(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	test.Tap(w.tape.units[1])
+	if w.session.Job().Unit != "mm" || w.session.UndoName() != "Show millimetres" {
+		t.Errorf("unit %s, undo %q", w.session.Job().Unit, w.session.UndoName())
+	}
+}
