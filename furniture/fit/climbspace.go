@@ -44,7 +44,7 @@ func (s *Scene) climbSpace() Finding {
 		if x.what == "bed" {
 			continue
 		}
-		if d, ok := b.reach(x.outline); ok && d > touching && d < depth {
+		if d, ok := b.reach(x.outline); ok && d < depth && (d > touching || !x.own) { // parts of the bed may lie on the climbing face
 			depth, what = d, x.what
 		}
 	}

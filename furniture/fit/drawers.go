@@ -120,7 +120,7 @@ const kneeling = 900
 func (s *Scene) beforeDrawers() (all []stander, want string) {
 	list, want := s.onFloor()
 	for _, x := range list {
-		if x.what != "bed" && x.low < kneeling && !strings.Contains(x.what, "drawer") {
+		if x.what != "bed" && x.low < kneeling && !x.drawer {
 			all = append(all, x)
 		}
 	}

@@ -2,6 +2,7 @@ package fit
 
 import (
 	"math"
+	"slices"
 
 	"bunkwright/furniture"
 	"bunkwright/furniture/bunk"
@@ -16,6 +17,8 @@ type stander struct {
 	what    string
 	outline geom.Polygon
 	low     float64 // how high over the floor it begins, mm
+	own     bool    // it belongs to the bed
+	drawer  bool    // and is one of its drawers
 }
 
 // bedPlan is what does not change while the bed stands somewhere else.
@@ -33,10 +36,11 @@ func (s *Scene) plan() *bedPlan {
 		return &s.bedPlan
 	}
 	p := bedPlan{of: s.Bed, out: make([]bool, len(s.Bed.Parts)), secondPlane: secondPlane(s.Bed)}
-	p.standers = append(p.standers, stander{"bed", s.Bed.Foot, 0})
+	p.standers = append(p.standers, stander{what: "bed", outline: s.Bed.Foot, own: true})
 	lo, hi := s.Bed.Foot.Bounds()
 	var names []string
-	points, low := map[string][]geom.V2{}, map[string]float64{}
+	points, low, pulls := map[string][]geom.V2{}, map[string]float64{}, map[string]bool{}
+	drawers := drawerParts(s.Bed)
 	for i := range s.Bed.Parts {
 		part := &s.Bed.Parts[i]
 		l, h := part.Box.Bounds()
@@ -49,12 +53,13 @@ func (s *Scene) plan() *bedPlan {
 			low[part.Assembly] = l.Z
 		}
 		low[part.Assembly] = min(low[part.Assembly], l.Z)
+		pulls[part.Assembly] = pulls[part.Assembly] || slices.Contains(drawers, part.ID)
 		for _, c := range part.Corners() {
 			points[part.Assembly] = append(points[part.Assembly], c.XY())
 		}
 	}
 	for _, n := range names {
-		p.standers = append(p.standers, stander{n, geom.Hull(points[n]), low[n]})
+		p.standers = append(p.standers, stander{n, geom.Hull(points[n]), low[n], true, pulls[n]})
 	}
 	for i := range s.Bed.Guards {
 		lo, hi := topBoard(s.Bed, &s.Bed.Guards[i])
@@ -64,12 +69,21 @@ func (s *Scene) plan() *bedPlan {
 	return &s.bedPlan
 }
 
+// drawerParts returns the parts of all drawers of the bed.
+func drawerParts(b *bunk.Bed) (out []string) {
+	for i := range b.Drawers {
+		out = append(out, b.Drawers[i].Parts...)
+	}
+	return out
+}
+
 // bedOnFloor returns what of the bed is in the way on the floor, drawers shut.
 func (s *Scene) bedOnFloor() []stander {
 	plan := s.plan().standers
 	out := make([]stander, len(plan))
 	for i, p := range plan {
-		out[i] = stander{p.what, s.inRoom(p.outline), p.low}
+		out[i] = p
+		out[i].outline = s.inRoom(p.outline)
 	}
 	return out
 }
@@ -123,7 +137,7 @@ func (s *Scene) thingsOnFloor() (out []stander, ask string) {
 		if ok {
 			out = append(out, stander{what: what, outline: p})
 		} else if ask == "" {
-			ask = "where does " + what + " stand, and how wide and how deep is it?"
+			ask = askPlan(what)
 		}
 	}
 	for i := range r.Pieces {
@@ -143,6 +157,22 @@ func (s *Scene) askFurniture() string {
 		return "does any furniture stay in the room?"
 	}
 	return ""
+}
+
+// askPlan asks where something stands on the floor, and how much of it it takes.
+func askPlan(what string) string {
+	return "where does " + what + " stand, and how wide and how deep is it?"
+}
+
+// askPieces asks for the first piece of furniture whose place or size in plan nobody read, or whether any stays at all.
+func (s *Scene) askPieces() string {
+	for i := range s.Survey.Layout.Pieces {
+		refs := &s.Survey.Layout.Pieces[i]
+		if _, ok := s.rect(refs.SpotRefs, refs.Wide, refs.Deep); !ok {
+			return askPlan(s.keys.pieces[i])
+		}
+	}
+	return s.askFurniture()
 }
 
 // stillUnread adds what is still to be asked about the floor, held against the rows of the first reading: what nobody read can take from the

@@ -121,21 +121,10 @@ func (s *Scene) heater(i int) (h heaterAt, what string) {
 		return h, askHigh("the top of", h.key, rec.Wall)
 	}
 	h.plan, _ = s.rect(refs.SpotRefs, refs.Wide, refs.Deep)
-	h.box = s.upright(h.wall, h.plan, 0, h.top)
+	h.box, _ = s.heaterBox(i)
 	h.lo, h.hi = h.box.Bounds()
 	h.from[0], h.from[1], _, _ = h.wall.level(&h.box)
 	return h, ""
-}
-
-// upright makes a box of a rectangle in line with a wall, between two heights.
-func (s *Scene) upright(w *Wall, plan geom.Polygon, z0, z1 float64) geom.Box {
-	a, c := plan[0], plan[2]
-	d := c.Sub(a)
-	return geom.Box{
-		C:    a.Lerp(c, 0.5).At((z0 + z1) / 2),
-		Ax:   [3]geom.V3{w.Dir.At(0), w.Dir.Left().At(0), {Z: 1}},
-		Half: geom.V3{X: math.Abs(d.Dot(w.Dir)) / 2, Y: math.Abs(d.Dot(w.In)) / 2, Z: (z1 - z0) / 2},
-	}
 }
 
 // sheet returns the clearance on the heater's own sheet, nil where none was entered.

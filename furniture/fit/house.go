@@ -89,6 +89,54 @@ func (b *Solid) hung() bool     { return b.Part.Frame == furniture.OnWall }
 // isBoard tells whether it is the board of a wall shelf.
 func (b *Solid) isBoard() bool { return b.hung() && b.Part.Role == bunk.RoleShelf }
 
+// upright makes a box of a rectangle in line with a wall, between two heights.
+func (s *Scene) upright(w *Wall, plan geom.Polygon, z0, z1 float64) geom.Box {
+	a, c := plan[0], plan[2]
+	d := c.Sub(a)
+	return geom.Box{
+		C:    a.Lerp(c, 0.5).At((z0 + z1) / 2),
+		Ax:   [3]geom.V3{w.Dir.At(0), w.Dir.Left().At(0), {Z: 1}},
+		Half: geom.V3{X: math.Abs(d.Dot(w.Dir)) / 2, Y: math.Abs(d.Dot(w.In)) / 2, Z: (z1 - z0) / 2},
+	}
+}
+
+// boxAt returns something that stands on the floor as a box up to its top; ok is false where its place or a size of it is unread.
+func (s *Scene) boxAt(at survey.SpotRefs, wide, deep, high survey.Ref) (b geom.Box, ok bool) {
+	w, top := s.wallOf(at.Wall), s.v(high)
+	plan, ok := s.rect(at, wide, deep)
+	if !ok || w == nil || math.IsNaN(top) {
+		return geom.Box{}, false
+	}
+	return s.upright(w, plan, 0, top), true
+}
+
+// pieceBox returns furniture that stays as a box.
+func (s *Scene) pieceBox(i int) (geom.Box, bool) {
+	refs := &s.Survey.Layout.Pieces[i]
+	return s.boxAt(refs.SpotRefs, refs.Wide, refs.Deep, refs.High)
+}
+
+// heaterBox returns a heater as a box.
+func (s *Scene) heaterBox(i int) (geom.Box, bool) {
+	refs := &s.Survey.Layout.Heaters[i]
+	return s.boxAt(refs.SpotRefs, refs.Wide, refs.Deep, refs.High)
+}
+
+// askBox asks where something stands on the floor, and for its sizes.
+func askBox(what string) string {
+	return "where does " + what + " stand, and how wide, deep and high is it?"
+}
+
+// askBoxes asks for the first piece of furniture that cannot be made a box, or whether any stays at all.
+func (s *Scene) askBoxes() string {
+	for i := range s.Job.Room.Pieces {
+		if _, ok := s.pieceBox(i); !ok {
+			return askBox(s.keys.pieces[i])
+		}
+	}
+	return s.askFurniture()
+}
+
 // region is a part of the room between two corners, to look for things in.
 type region struct{ lo, hi geom.V3 }
 

@@ -111,30 +111,87 @@ func (t *Solid) spans(lo, hi geom.V2) bool {
 // ceilingOver returns the lowest point of the ceiling over the patch.
 func (s *Scene) ceilingOver(p Patch) Overhead {
 	o := Overhead{Z: math.Inf(1)}
-	if len(s.Survey.Layout.Ceilings) == 0 {
-		o.Ask = "how high is the ceiling?"
-		return o
-	}
+	o.Ask = s.facesOver(p, func(i int, z float64) { o.lower(z, s.keys.ceilings[i]) })
+	return o
+}
+
+// facesOver calls f with the lowest point of each face of the ceiling over the patch, and returns what is missing to know all of it.
+func (s *Scene) facesOver(p Patch, f func(i int, z float64)) (ask string) {
+	n, whole := 0, false
 	for i := range s.Survey.Layout.Ceilings {
 		z, covers := s.faceOver(i, p)
 		switch {
 		case !covers:
+			continue
 		case math.IsNaN(z):
-			o.Ask = "how high is the ceiling at one more point?"
-		case z < o.Z:
-			o.lower(z, s.keys.ceilings[i])
+			ask = "how high is the ceiling at one more point?"
+		default:
+			f(i, z)
+		}
+		c := &s.Job.Room.Ceilings[i]
+		n, whole = n+1, whole || c.Strip == "" && c.Corners == ""
+	}
+	switch {
+	case ask != "" || whole:
+		return ask
+	case len(s.Survey.Layout.Ceilings) == 0:
+		return "how high is the ceiling?"
+	case n == 0:
+		return "how high is the ceiling over the bed?"
+	case s.bareOver(p):
+		return "how high is the ceiling over the rest of the room?"
+	}
+	return ""
+}
+
+// bareShare is the share of a patch up to which a part of it without a ceiling is rounding.
+const bareShare = 1e-4
+
+// bareOver tells whether some of the patch, inside the room, lies under no face of the ceiling.
+func (s *Scene) bareOver(p Patch) bool {
+	around := p.around()
+	bare := []geom.Polygon{around}
+	for i := range s.Survey.Layout.Ceilings {
+		parts, _ := s.faceParts(i)
+		for _, part := range parts {
+			if len(part) == 0 {
+				continue // corners that no face can lie over
+			}
+			var rest []geom.Polygon
+			for _, q := range bare {
+				rest = append(rest, q.Without(part...)...)
+			}
+			bare = rest
 		}
 	}
-	if math.IsInf(o.Z, 1) && o.Ask == "" {
-		o.Ask = "how high is the ceiling over the bed?"
+	sum := 0.0
+	for _, q := range bare {
+		sum += math.Abs(s.Outline.Intersect(q).Area())
 	}
-	return o
+	return sum > bareShare*math.Abs(around.Area())
 }
 
 // faceHeight returns the height of a ceiling face over a point.
 func (s *Scene) faceHeight(i int, p geom.V2) float64 {
 	f := s.Survey.Layout.Ceilings[i]
 	return s.v(f.Z) + s.v(f.SlopeX)*p.X + s.v(f.SlopeY)*p.Y
+}
+
+// steep returns the length of a face of the ceiling over one of plan: a distance straight up divided by it is square to the face.
+func (s *Scene) steep(i int) float64 {
+	f := s.Survey.Layout.Ceilings[i]
+	return math.Sqrt(1 + s.v(f.SlopeX)*s.v(f.SlopeX) + s.v(f.SlopeY)*s.v(f.SlopeY))
+}
+
+// steepest returns the greatest steep of all faces, 1 where they are level.
+func (s *Scene) steepest() float64 {
+	most := 1.0
+	for i := range s.Survey.Layout.Ceilings {
+		if k := s.steep(i); k > most {
+			most = k
+		}
+	}
+	return most
 }
 
 // faceOver returns the lowest point of a face over the patch, and whether the face covers any of it.
@@ -246,7 +303,7 @@ func (s *Scene) beam(i int) (geom.Box, bool) {
 	return t.Box(geom.NewBox(geom.V3{X: 0, Y: -out - wide, Z: under}, geom.V3{X: w.Len, Y: -out, Z: under + beamHigh})), true
 }
 
-// fittingsOver adds fans and lights whose sweep or body lies over the patch.
+// fittingsOver adds fans and lights whose sweep or body lies over the patch, or asks for what nobody read of one that may.
 func (s *Scene) fittingsOver(p Patch, o *Overhead) {
 	s.fansOver(p, o)
 	for i := range s.Survey.Layout.Lights {
@@ -257,8 +314,13 @@ func (s *Scene) fittingsOver(p Patch, o *Overhead) {
 func (s *Scene) fansOver(p Patch, o *Overhead) {
 	for i := range s.Survey.Layout.Fans {
 		refs := &s.Survey.Layout.Fans[i]
-		if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Sweep)/2 && s.v(refs.Blades) < o.Z {
-			o.lower(s.v(refs.Blades), s.keys.fans[i])
+		c, ok := s.spot(refs.SpotRefs)
+		switch low, sweep := s.v(refs.Blades), s.v(refs.Sweep); {
+		case ok && p.distance(c) >= sweep/2: // never where the sweep is unread
+		case !ok || math.IsNaN(low+sweep):
+			o.Ask = s.fan(i).ask
+		default:
+			o.lower(low, s.keys.fans[i])
 		}
 	}
 }
@@ -268,8 +330,13 @@ func (s *Scene) lightOver(i int, p Patch, o *Overhead) {
 	if s.Job.Room.Lights[i].Kind == "recessed" {
 		return
 	}
-	if c, ok := s.spot(refs.SpotRefs); ok && p.distance(c) < s.v(refs.Wide)/2 && s.v(refs.Lowest) < o.Z {
-		o.lower(s.v(refs.Lowest), s.keys.lights[i])
+	c, ok := s.spot(refs.SpotRefs)
+	switch low, wide := s.v(refs.Lowest), s.v(refs.Wide); {
+	case ok && p.distance(c) >= wide/2:
+	case !ok || math.IsNaN(low+wide):
+		o.Ask = s.light(i).ask
+	default:
+		o.lower(low, s.keys.lights[i])
 	}
 }
 

@@ -1,8 +1,6 @@
 package fit
 
 import (
-	"math"
-
 	"bunkwright/furniture/yardstick"
 	"bunkwright/room/geom"
 )
@@ -13,7 +11,8 @@ var seeThem = Question{
 	Group:    Comfort,
 	Why:      "Whoever looks in at night wants to see a face without walking round the bed.",
 	How: "Share of the top of the lower pillow (own-pillow) that straight lines reach from the eyes of a short and of a tall parent (own-parent-stand) " +
-		"in the middle of the doorway, past slats, ladder, rails, shelves, furniture and walls: four by three points. It is advice and carries no plus-or-minus.",
+		"in the middle of the doorway, past slats, ladder, rails, shelves, furniture and walls: four by three points. " +
+		roomDoorWords + " of several the one that shows most counts. It is advice and carries no plus-or-minus.",
 	Measure: func(s *Scene) Finding { return s.seeThem() },
 }
 
@@ -29,37 +28,38 @@ func (s *Scene) seeThem() Finding {
 	if !s.Stands {
 		return Finding{Readings: []Reading{ask("pillow", s.Wants, seeRows...)}}
 	}
-	eye, want := s.doorway()
-	eyes := yardstick.Figures(yardstick.ParentStand)
-	if want == "" {
+	doorways, want := s.doorways()
+	if len(doorways) > 0 {
 		want = s.askThick(lowerBed)
 	}
 	if want != "" {
 		return Finding{Readings: []Reading{ask("pillow", want, seeRows...)}}
 	}
+	eyes := yardstick.Figures(yardstick.ParentStand)
 	points := s.pillow()
 	var f Finding
 	for i, who := range []string{"short-parent", "tall-parent"} {
-		seen := s.seen(eye.At(eyes[i]), points)
+		seen := 0.0
+		for _, eye := range doorways {
+			seen = max(seen, s.seen(eye.At(eyes[i]), points))
+		}
 		f.Figures = append(f.Figures, Figure{"seen." + who, seen, string(yardstick.Share)})
 		f.Readings = append(f.Readings, Reading{At: who, Rows: seeRows, Have: seen, Parts: []string{"mattress.lower"}})
 	}
-	return s.traced(f)
+	return s.traced(s.stillUnread(s.askBoxes(), f))
 }
 
-// doorway returns the middle of the doorway that leads out of the room.
-func (s *Scene) doorway() (p geom.V2, want string) {
-	want = "where is the door of the room?"
-	for i := range s.Job.Room.Doors {
-		rec, refs := &s.Job.Room.Doors[i], &s.Survey.Layout.Doors[i]
-		if rec.LeadsTo == "closet" || rec.LeadsTo == "bathroom" {
-			continue
-		}
+// doorways returns the middle of the doorway of each door that may be the door of the room; want is set where none is known.
+func (s *Scene) doorways() (out []geom.V2, want string) {
+	for _, i := range s.roomDoors() {
+		refs := &s.Survey.Layout.Doors[i]
 		if w, lo, hi, ok := s.interval(refs.OnWallRefs, refs.Wide); ok {
-			return w.Point((lo+hi)/2, 1), ""
+			out = append(out, w.Point((lo+hi)/2, 1))
+		} else {
+			want = or(want, s.askDoor(i))
 		}
 	}
-	return p, want
+	return out, or(want, askRoomDoor)
 }
 
 // pillow returns points on the top of a pillow at the head end of the lower mattress.
@@ -181,17 +181,4 @@ func (b *blocker) meets(eye, d, inverse geom.V3) bool {
 	}
 	t0, t1, ok := b.box.Ray(eye, d)
 	return ok && t0 < 1-1e-9 && t1 > 1e-9
-}
-
-// pieceBox returns furniture that stays as a box.
-func (s *Scene) pieceBox(i int) (geom.Box, bool) {
-	refs := &s.Survey.Layout.Pieces[i]
-	w, high := s.wallOf(refs.Wall), s.v(refs.High)
-	p, ok := s.rect(refs.SpotRefs, refs.Wide, refs.Deep)
-	if !ok || w == nil || math.IsNaN(high) {
-		return geom.Box{}, false
-	}
-	a0, o0 := w.Along(p[0])
-	a1, o1 := w.Along(p[2])
-	return w.box(min(a0, a1), max(a0, a1), min(o0, o1), max(o0, o1), 0, high), true
 }

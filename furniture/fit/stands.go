@@ -15,7 +15,9 @@ var stands = Question{
 	Why:      "A bed that is a finger too long, or that meets trim, a casing or the slope, does not go where the drawing has it.",
 	How: "Least distance of any part from walls (their lean and bow), baseboards, casings, heaters, furniture that stays, beams, ceiling, " +
 		"fans and lights over it; where they overlap, minus the depth. The wall that the bed is pressed to is counted from its nearest point, so it never clashes by itself; " +
-		"a baseboard holds the bed off unless the posts are notched round it.",
+		"a baseboard holds the bed off unless the posts are notched round it. A baseboard that nobody read is asked for where a low part is less " +
+		"than 40 mm off its wall; a casing, where a part is less than 40 mm off its wall and level with the opening or less than 200 mm beside, over or " +
+		"under it; a sill board, where a part is less than 200 mm off the wall at its height.",
 	Depends: Standing | FarLean | FarTrim | Ceiling | Doors | Windows | Heaters | Fans | Lights | Furniture,
 	Measure: func(s *Scene) Finding { return s.standsThere() },
 }
@@ -127,7 +129,7 @@ func (s *Scene) fromTrim() Reading {
 			}
 		}
 	}
-	s.casings(&n)
+	want = or(want, s.casings(&n))
 	r := n.reading("trim", "no trim is near")
 	if r.Have >= 0 && want != "" {
 		r.Ask, r.Skip = want, ""
@@ -172,42 +174,6 @@ func (s *Scene) clearsNotch(w *Wall, p *furniture.Part) bool {
 	return false
 }
 
-// casings measures every solid against the casings round doors and windows, as boxes on their walls.
-func (s *Scene) casings(n *nearestTo) {
-	l := &s.Survey.Layout
-	for i := range l.Doors {
-		d := &l.Doors[i]
-		if w, lo, hi, ok := s.interval(d.OnWallRefs, d.Wide); ok {
-			s.trimBox(n, w, lo, hi, 0, s.v(d.High), s.v(d.Casing), s.v(d.CasingDeep), s.keys.doors[i])
-		}
-	}
-	for i := range l.Windows {
-		d := &l.Windows[i]
-		if w, lo, hi, ok := s.interval(d.OnWallRefs, d.Wide); ok {
-			s.trimBox(n, w, lo, hi, s.v(d.Sill), s.v(d.Head), s.v(d.Casing), s.v(d.CasingDeep), s.keys.windows[i])
-			s.innerSill(n, w, lo, hi, s.v(d.Sill), s.v(d.SillDeep), s.keys.windows[i])
-		}
-	}
-}
-
-func (s *Scene) trimBox(n *nearestTo, w *Wall, lo, hi, sill, head, wide, deep float64, what string) {
-	if math.IsNaN(lo+hi+sill+head+wide+deep) || wide == 0 || deep == 0 {
-		return
-	}
-	in := s.Nearest(w, sill, head)
-	box := w.box(lo-wide, hi+wide, in, in+deep, sill-wide, head+wide)
-	s.nearBox(n, box, what)
-}
-
-// innerSill measures every solid against the sill board inside a window, taken without thickness.
-func (s *Scene) innerSill(n *nearestTo, w *Wall, lo, hi, sill, deep float64, what string) {
-	if math.IsNaN(sill+deep) || deep == 0 {
-		return
-	}
-	in := s.Nearest(w, sill, sill)
-	s.nearBox(n, w.box(lo, hi, in, in+deep, sill, sill), what)
-}
-
 // box returns an upright box on a wall: along it, out from its middle line, and from z0 to z1.
 func (w *Wall) box(along0, along1, out0, out1, z0, z1 float64) geom.Box {
 	t := geom.NewPlace(math.Atan2(w.Dir.Y, w.Dir.X), w.A.At(0))
@@ -227,22 +193,26 @@ func (s *Scene) nearBox(n *nearestTo, box geom.Box, what string) {
 // fromThings measures every solid against heaters and furniture that stays.
 func (s *Scene) fromThings() Reading {
 	n, want := farOff(), s.askFurniture()
-	l := &s.Survey.Layout
-	for i := range l.Pieces {
-		want = or(want, s.fromThing(&n, l.Pieces[i].SpotRefs.Wall, s.v(l.Pieces[i].High), s.keys.pieces[i], func() (geom.Polygon, bool) {
-			return s.rect(l.Pieces[i].SpotRefs, l.Pieces[i].Wide, l.Pieces[i].Deep)
-		}))
+	add := func(box geom.Box, ok bool, what string) {
+		if ok {
+			s.nearBox(&n, box, what)
+		} else {
+			want = or(want, askBox(what))
+		}
 	}
-	for i := range l.Heaters {
-		want = or(want, s.fromThing(&n, l.Heaters[i].SpotRefs.Wall, s.v(l.Heaters[i].High), s.keys.heaters[i], func() (geom.Polygon, bool) {
-			return s.rect(l.Heaters[i].SpotRefs, l.Heaters[i].Wide, l.Heaters[i].Deep)
-		}))
+	for i, what := range s.keys.pieces {
+		box, ok := s.pieceBox(i)
+		add(box, ok, what)
 	}
-	r2 := n.reading("things", "nothing else stands in the room")
-	if r2.Have >= 0 && want != "" {
-		r2.Ask, r2.Skip = want, ""
+	for i, what := range s.keys.heaters {
+		box, ok := s.heaterBox(i)
+		add(box, ok, what)
 	}
-	return r2
+	r := n.reading("things", "nothing else stands in the room")
+	if r.Have >= 0 && want != "" {
+		r.Ask, r.Skip = want, ""
+	}
+	return r
 }
 
 // or returns the first that says something.
@@ -253,34 +223,18 @@ func or(a, b string) string {
 	return b
 }
 
-func (s *Scene) fromThing(n *nearestTo, wall int, high float64, what string, rect func() (geom.Polygon, bool)) (want string) {
-	p, ok := rect()
-	w := s.wallOf(wall)
-	if !ok || w == nil || math.IsNaN(high) {
-		return "where does " + what + " stand, and how wide, deep and high is it?"
-	}
-	a0, o0 := w.Along(p[0])
-	a1, o1 := w.Along(p[2])
-	s.nearBox(n, w.box(min(a0, a1), max(a0, a1), min(o0, o1), max(o0, o1), 0, high), what)
-	return ""
-}
-
 // underCeiling measures every solid against the ceiling, and the beams, fans and lights over it. Nothing lies lower than the lowest point over the whole
 // bed, so most solids need not be looked at.
 func (s *Scene) underCeiling() Reading {
 	n, want := farOff(), ""
-	all := s.lowestOver(patch(s.foot()))
+	all, steepest := s.lowestOver(patch(s.foot())), s.steepest()
 	for i := len(s.Solids) - 1; i >= 0; i-- { // what hangs on the wall comes last and is highest
 		b := &s.Solids[i]
-		if all.Ask == "" && b.Part.Frame != furniture.OnWall && all.Z-b.Hi.Z >= n.gap {
+		over := all.Z - b.Hi.Z
+		if all.Ask == "" && b.Part.Frame != furniture.OnWall && min(over, over/steepest) >= n.gap {
 			continue
 		}
-		o := s.lowestOver(patch(b.Box.Footprint()))
-		if o.Ask != "" {
-			want = o.Ask
-			continue
-		}
-		n.take(o.Z-b.Hi.Z, b.Part.ID, o.What)
+		want = or(s.closestOver(b, &n), want)
 	}
 	if math.IsInf(n.gap, 1) || (n.gap >= 0 && want != "") {
 		return ask("ceiling", want, standRows...)
@@ -288,18 +242,35 @@ func (s *Scene) underCeiling() Reading {
 	return n.reading("ceiling", "")
 }
 
-// lowestOver returns the lowest of ceiling, beams, fans and lights over a patch; a light on a wall is left out, since a part may well
-// stand over it and nobody reads how high it ends.
+// closestOver measures one solid against what lies over it, square to each face of the ceiling; it returns what must be read first.
+func (s *Scene) closestOver(b *Solid, n *nearestTo) (want string) {
+	p := patch(b.Box.Footprint())
+	want = s.facesOver(p, func(i int, z float64) {
+		n.take((z-b.Hi.Z)/s.steep(i), b.Part.ID, s.keys.ceilings[i])
+	})
+	o := Overhead{Z: math.Inf(1)}
+	s.hungOver(p, &o)
+	n.take(o.Z-b.Hi.Z, b.Part.ID, o.What)
+	return or(o.Ask, want)
+}
+
+// lowestOver returns the lowest of ceiling, beams, fans and lights over a patch.
 func (s *Scene) lowestOver(p Patch) Overhead {
 	o := s.ceilingOver(p)
-	s.beamsOver(p, &o)
-	s.fansOver(p, &o)
+	s.hungOver(p, &o)
+	return o
+}
+
+// hungOver adds the beams, fans and lights over a patch; a light on a wall is left out, since a part may well stand over it and nobody
+// reads how high it ends.
+func (s *Scene) hungOver(p Patch, o *Overhead) {
+	s.beamsOver(p, o)
+	s.fansOver(p, o)
 	for i := range s.Job.Room.Lights {
 		if s.Job.Room.Lights[i].Kind != "wall" {
-			s.lightOver(i, p, &o)
+			s.lightOver(i, p, o)
 		}
 	}
-	return o
 }
 
 // fromClimbables answers whether furniture that can be climbed stands beside the bed.

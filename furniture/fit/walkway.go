@@ -8,7 +8,8 @@ var walkway = Question{
 	Group:    Build,
 	Why:      "At night and in a fire the way out must be found without turning sideways.",
 	How: "The widest disc that can go along from before the lowest tread to the doorway line, the door shut and the drawers in, between walls, bed, " +
-		"ladder, heaters and furniture: exact between two things, found by halving to a ten-millionth of a millimetre where the doorway line decides.",
+		"ladder, heaters and furniture: exact between two things, found by halving to a ten-millionth of a millimetre where the doorway line decides. " +
+		roomDoorWords + " of several the one that is reached best counts.",
 	Depends: Standing | FarLean | Doors | Heaters | Furniture,
 	Measure: func(s *Scene) Finding { return s.way() },
 }
@@ -42,18 +43,15 @@ func (s *Scene) way() Finding {
 	}}))
 }
 
-// widestWay returns the widest way to any door that leads out of the room.
+// widestWay returns the widest way to the door of the room; of several that may be it, to the one that is reached best.
 func (s *Scene) widestWay(outlines []geom.Polygon) (best geom.Narrow, door, want string) {
 	best.Width = -1
 	from := s.bedGate()
-	for i := range s.Job.Room.Doors {
-		rec, refs := &s.Job.Room.Doors[i], &s.Survey.Layout.Doors[i]
-		if rec.LeadsTo == "closet" || rec.LeadsTo == "bathroom" {
-			continue
-		}
+	for _, i := range s.roomDoors() {
+		refs := &s.Survey.Layout.Doors[i]
 		w, lo, hi, ok := s.interval(refs.OnWallRefs, refs.Wide)
 		if !ok {
-			want = or(want, "where is "+s.keys.doors[i]+", and how wide?")
+			want = or(want, s.askDoor(i))
 			continue
 		}
 		in := s.Nearest(w, 0, walkHigh)
@@ -65,7 +63,7 @@ func (s *Scene) widestWay(outlines []geom.Polygon) (best geom.Narrow, door, want
 	if best.Width >= 0 {
 		return best, door, ""
 	}
-	return geom.Narrow{I: -1, J: -1}, door, or(want, "where is the door of the room?")
+	return geom.Narrow{I: -1, J: -1}, door, or(want, askRoomDoor)
 }
 
 // bedGate is the line that one leaves the bed over: before the lowest tread, or along the front where there is no ladder. The stiles of a

@@ -16,8 +16,8 @@ var wallGap = Question{
 	Group:    Safety,
 	Why:      "A gap beside the top barrier that lets a child's body through and holds the head is a trap.",
 	How: "From the outer top edge of each top barrier, ends too, to every wall it faces, to slopes, ceiling, shelves and furniture beside it: the " +
-		"shortest straight line, square to walls and slopes; along a wall the widest place counts, and the worst one where the gap runs right " +
-		"through a band. And from the mattress to the rail on the wall side.",
+		"shortest straight line, square to walls and slopes; along a wall the widest place counts, and the worst one where the gap runs through a " +
+		"band or out of it; under a ceiling or a slope the worst place counts. And from the mattress to the rail on the wall side.",
 	Caution: "Measure the gap again once the bed stands, all along the wall.",
 	Depends: Standing | FarLean | Ceiling | Furniture,
 	Measure: func(s *Scene) Finding { return s.wallGaps() },
@@ -116,25 +116,31 @@ func (s *Scene) gapsOf(e outerEdge) []Reading {
 		}
 	}
 	for i := range s.Survey.Layout.Ceilings {
-		if gap, ok := s.edgeToFace(e, i); ok {
-			r := Reading{At: e.side + "." + s.keys.ceilings[i], Rows: wallGapRows[:1], Have: gap, Parts: append([]string{s.keys.ceilings[i]}, e.part...), Edge: "to " + s.keys.ceilings[i]}
-			if math.IsNaN(gap) {
-				r.Ask = "how does " + s.keys.ceilings[i] + " lie? read its height at one more point"
-			}
-			out = append(out, r)
+		if narrow, wide, want, ok := s.edgeToFace(e, i); ok {
+			key := s.keys.ceilings[i]
+			out = append(out, Reading{
+				At: e.side + "." + key, Rows: wallGapRows[:1], Have: s.worstBetween(wallGapRows[0], narrow, wide), Ask: want,
+				Parts: append([]string{key}, e.part...), Edge: "to " + key,
+			})
 		}
 	}
 	return append(append(out, s.edgeToShelves(e)...), s.edgeToThings(e)...)
 }
 
-// through returns the worst place of a gap that widens along a wall from the near side of a row's band to its far side: the middle of the
-// band. Its widest place alone would lie beyond the band.
+// worstBetween returns the worst place of a gap that widens steadily, for a row with a band that no gap may lie in: the widest place up to
+// the middle of the band, the middle where the gap runs through it, else the narrowest place.
+func (s *Scene) worstBetween(id string, narrow, wide float64) float64 {
+	row, _, _ := s.row(id)
+	return min(wide, max(narrow, (row.Need[0]+row.Need[1])/2))
+}
+
+// through returns the worst place of a gap that widens along a wall out of a row's band. Its widest place alone would lie beyond the band.
 func (s *Scene) through(widest Reading, narrow float64) (out []Reading) {
 	for _, id := range widest.Rows {
 		row, _, _ := s.row(id)
-		if narrow < row.Need[0] && widest.Have > row.Need[1] {
+		if narrow <= row.Need[1] && widest.Have > row.Need[1] {
 			r := widest
-			r.At, r.Rows, r.Have = r.At+".between."+id, []string{id}, (row.Need[0]+row.Need[1])/2
+			r.At, r.Rows, r.Have = r.At+".between."+id, []string{id}, s.worstBetween(id, narrow, widest.Have)
 			out = append(out, r)
 		}
 	}
@@ -156,22 +162,48 @@ func (s *Scene) edgeToWall(e outerEdge, w *Wall) (narrow, wide float64, faces bo
 	return narrow, wide, wide > -touching
 }
 
-// edgeToFace returns the shortest distance from an edge to a face of the ceiling: square to it, at whichever end it is over and comes
-// nearest.
-func (s *Scene) edgeToFace(e outerEdge, i int) (gap float64, ok bool) {
-	c := &s.Job.Room.Ceilings[i]
-	f := s.Survey.Layout.Ceilings[i]
-	square := math.Sqrt(1 + s.v(f.SlopeX)*s.v(f.SlopeX) + s.v(f.SlopeY)*s.v(f.SlopeY))
-	gap = math.Inf(1)
-	for _, p := range [2]geom.V3{e.a, e.b} {
-		if c.Strip != "" || c.Corners != "" { // only where it is over the edge
-			if _, covers := s.faceOver(i, disc(p.XY(), 1)); !covers {
-				continue
-			}
-		}
-		gap, ok = min(gap, (s.faceHeight(i, p.XY())-p.Z)/square), true
+// edgeToFace returns the narrowest and the widest gap from an edge to a face of the ceiling, square to it, over the stretch of the edge
+// that it is over.
+func (s *Scene) edgeToFace(e outerEdge, i int) (narrow, wide float64, want string, ok bool) {
+	from, to, want := s.underFace(e, i)
+	if want != "" || from > to {
+		return 0, 0, want, want != ""
 	}
-	return gap, ok
+	gap := func(share float64) float64 {
+		return (s.faceHeight(i, e.a.XY().Lerp(e.b.XY(), share)) - e.a.Z) / s.steep(i)
+	}
+	a, b := gap(from), gap(to)
+	if math.IsNaN(a + b) {
+		want = "how does " + s.keys.ceilings[i] + " lie? read its height at one more point"
+	}
+	return min(a, b), max(a, b), want, true
+}
+
+// faceSlack is how far outside a face an edge still counts as under it, mm: walls lean.
+const faceSlack = 1
+
+// underFace returns the stretch of an edge, as shares of it, that a face of the ceiling is over; from > to where it is over none of it.
+func (s *Scene) underFace(e outerEdge, i int) (from, to float64, want string) {
+	parts, want := s.faceParts(i)
+	from, to = math.Inf(1), math.Inf(-1)
+	for _, part := range parts {
+		if t0, t1 := e.inside(part); t0 <= t1 {
+			from, to = min(from, t0), max(to, t1)
+		}
+	}
+	return from, to, want
+}
+
+// inside returns the stretch of the edge that lies inside all the lines, as shares of it.
+func (e *outerEdge) inside(lines []geom.Line) (t0, t1 float64) {
+	t1 = 1
+	for _, l := range lines {
+		u := l.Along.Unit()
+		a, b := u.Cross(e.a.XY().Sub(l.At)), u.Cross(e.b.XY().Sub(l.At))
+		from, to := shareWithin(a, b, [2]float64{-faceSlack, math.Inf(1)})
+		t0, t1 = max(t0, from), min(t1, to)
+	}
+	return t0, t1
 }
 
 // edgeToThings measures to furniture that stays, such as a cupboard, where it lies beside the bed and beyond the edge.
@@ -198,7 +230,7 @@ func (s *Scene) unplacedThings() (out []Reading) {
 	for i := range s.Job.Room.Pieces {
 		if _, ok := s.pieceBox(i); !ok {
 			what := s.keys.pieces[i]
-			out = append(out, ask(what, "where does "+what+" stand, and how wide, deep and high is it?", wallGapRows[:1]...))
+			out = append(out, ask(what, askBox(what), wallGapRows[:1]...))
 		}
 	}
 	return out

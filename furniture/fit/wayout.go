@@ -13,9 +13,10 @@ var wayOut = Question{
 	Group:    Safety,
 	Why:      "In a fire the window is the second way out, and somebody has to come in by it.",
 	How: "The clear opening of each window, less what the bed, its mattresses and shelves hide of it, looked at square to the wall, " +
-		"within own-way-out-depth before it; furniture that stays counts where its place is known, to any height where that is unread. " +
+		"within own-way-out-depth before it. Furniture that stays counts to any height where that is unread; where its place is unread, or " +
+		"nobody said whether any stays, no window is counted on that is enough without it. " +
 		"What is left is its largest free rectangle: area, width, height, and its lower edge as the sill. Of several windows the best counts. " +
-		"A clear opening that nobody placed is taken in the middle of its window.",
+		"A clear opening that nobody placed is taken in the middle of its window. A window that does not open is no way out.",
 	Caution: "Open the window on the day, measure the clear opening and climb through it; local code and the landlord decide what counts as a way out.",
 	Depends: Standing | FarLean | Windows | Panes | Furniture,
 	Measure: func(s *Scene) Finding { return s.wayOut() },
@@ -68,7 +69,11 @@ func (s *Scene) wayOut() Finding {
 	}
 	f := Finding{Readings: s.exitReadings(exits, rows)}
 	f.Readings = append(f.Readings, s.confirmations("way-out")...)
-	f.Readings = append(f.Readings, s.exitsClear(panes))
+	want := s.askPieces()
+	f.Readings = append(f.Readings, s.exitsClear(panes, want))
+	if want != "" {
+		f.Readings = append(f.Readings, ask("furniture", want, exitCount))
+	}
 	f.Notes = s.otherExits()
 	return f
 }
@@ -127,6 +132,10 @@ func (s *Scene) otherExits() []string {
 // exit finds what is left of a window.
 func (s *Scene) exit(p *pane) exit {
 	e := exit{key: p.key, ask: p.ask, parts: []string{p.key}}
+	if p.shut {
+		e.ask = "" // whatever is not read of it, it is no way out
+		return e
+	}
 	if p.ask != "" {
 		return e
 	}
@@ -225,11 +234,14 @@ func (s *Scene) exitMeasured(e *exit, count int, rows [4]string) []Reading {
 	return append(out, s.otherArea())
 }
 
-// exitsClear answers whether anything stands before a window or a door, within the same depth.
-func (s *Scene) exitsClear(panes []pane) Reading {
-	r := Reading{At: "clear", Rows: []string{exitClear}, Yes: true}
+// exitsClear answers whether anything stands before a window or a door, within the same depth; want is what is missing of furniture.
+func (s *Scene) exitsClear(panes []pane, want string) Reading {
+	r := Reading{At: "clear", Rows: []string{exitClear}, Yes: true, Ask: want}
 	for i := range panes {
 		p := &panes[i]
+		if p.shut {
+			continue
+		}
 		if p.ask != "" {
 			r.Ask = p.ask
 			continue
