@@ -58,3 +58,11 @@ func TestOnePrintWhileDragging(t *testing.T) {
 		}
 	}
 }
+
+// TestTheSamplesAcceptanceHolds: the town house accepts its fan as it is; where a question comes to be judged otherwise, the file says so.
+func TestTheSamplesAcceptanceHolds(t *testing.T) {
+	a := stage(t, sample(t, "town-house.toml")).Ask(fanAndLights)
+	if a.Accepted == "" {
+		t.Errorf("not accepted any more; what it is judged by now prints %s", a.Print())
+	}
+}

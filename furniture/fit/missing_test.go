@@ -6,6 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"bunkwright/furniture/job"
 	"bunkwright/room"
 )
 
@@ -51,4 +52,42 @@ func TestAnyReadingMayBeMissing(t *testing.T) {
 			}
 		})
 	}
+}
+
+// TestForgettingMakesNothingFit: an answer that does not fit never fits because somebody forgot to read something, wherever the bed is put.
+func TestForgettingMakesNothingFit(t *testing.T) {
+	for _, name := range []string{"town-house.toml", "attic.toml", "basement.toml"} {
+		whole := sample(t, name)
+		for k, p := range places(whole) {
+			if k%6 != 0 {
+				continue
+			}
+			whole.Place = p
+			short := map[string]bool{}
+			for _, a := range mustAnswer(t, whole) {
+				short[a.ID] = a.Verdict == DoesNotFit
+			}
+			for i := range measuresIn(reflect.ValueOf(&whole.Room).Elem()) {
+				j := sample(t, name)
+				j.Place = p
+				m := measuresIn(reflect.ValueOf(&j.Room).Elem())[i]
+				was := m.Interface()
+				m.SetZero()
+				for _, a := range mustAnswer(t, j) {
+					if a.Verdict == Fits && short[a.ID] {
+						t.Errorf("%s at %s %s: %s fits once %v is not read", name, p.Wall, p.Turn, a.ID, was)
+					}
+				}
+			}
+		}
+	}
+}
+
+func mustAnswer(t *testing.T, j *job.Job) []Answer {
+	t.Helper()
+	_, answers, err := Answers(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return answers
 }
