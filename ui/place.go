@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"bunkwright/furniture/fit"
@@ -21,10 +22,10 @@ type placeStage struct {
 	drawings  *control.Sketch
 	stick     *control.Sketch
 	questions *questions
+	bar       *placeBar
 	camera    camera
 	from      job.Placement // where the bed was when it was grabbed
 	panning   bool
-	chosen    bool // the bed has the focus: arrow keys nudge it
 }
 
 // stepOf is how far a nudge goes and what places are rounded to.
@@ -48,7 +49,9 @@ func newPlaceStage(w *Window) *placeStage {
 	p.stick = control.NewSketch(render.InkWell, p.drawStick)
 	p.stick.Least = fyne.NewSize(150, 300)
 	p.questions = newQuestions(w, p.redraw)
-	p.object = control.NewPanes(p.drawings, p.stick, p.questions.object, [2]float32{0.58, 0.73})
+	p.drawings.Shape = p.shape
+	p.bar = newPlaceBar(w)
+	p.object = control.NewPanes(container.NewBorder(nil, p.bar.object, nil, nil, p.drawings), p.stick, p.questions.object, [2]float32{0.58, 0.73})
 	w.live.watch(p.redraw)
 	return p
 }
@@ -146,6 +149,16 @@ func (p *placeStage) grab(at control.Pointed) bool {
 	p.from = l.scene.Job.Place
 	p.camera.grab()
 	return true
+}
+
+// shape is a hand where something can be taken hold of or opened.
+func (p *placeStage) shape(at control.Pointed) desktop.Cursor {
+	if len(at.Refs) > 0 {
+		if _, mark := answerOf(at.Refs[0]); mark || onBed(at.Refs) {
+			return desktop.PointerCursor
+		}
+	}
+	return desktop.DefaultCursor
 }
 
 // onBed tells whether the topmost thing under the pointer is of the bed.

@@ -69,7 +69,7 @@ func TestDragTheBed(t *testing.T) {
 	}
 	along := w.session.Job().Place.Along.MM()
 	want := 60 / (96 / 25.4) / w.place.camera.scale
-	if along < want-60 || along > want+60 { // it settles on what is near
+	if along < want-90 || along > want+90 { // it settles on what is near
 		t.Errorf("dragged by %.0f mm, it stands %.0f from the corner", want, along)
 	}
 	w.undo()

@@ -91,12 +91,12 @@ func (s *Sketch) Scrolled(e *fyne.ScrollEvent) {
 	}
 }
 
-// shape is the cursor for what is pointed at.
-func (s *Sketch) shape() desktop.Cursor {
-	if s.Cursor == nil {
+// Cursor is asked for by the toolkit: the shape for what is pointed at.
+func (s *Sketch) Cursor() desktop.Cursor {
+	if s.Shape == nil {
 		return desktop.DefaultCursor
 	}
-	return s.Cursor(s.at)
+	return s.Shape(s.at)
 }
 
 // FocusGained and FocusLost tell whether keys come here.

@@ -28,15 +28,15 @@ type Sketch struct {
 	Least  fyne.Size                              // smallest size
 	High   func(w render.Paper) render.Paper      // height that a width asks for; nil: Least
 
-	Tap    func(Pointed)
-	Hover  func(Pointed)                               // with nothing pointed at when the pointer leaves
-	Grab   func(Pointed) bool                          // a drag begins; false leaves it alone
-	Drag   func(by render.Point, mod fyne.KeyModifier) // so far, since it was grabbed
-	Drop   func()
-	Wheel  func(at render.Point, dy float32)
-	Key    func(*fyne.KeyEvent) bool // pressed while it has the focus
-	Focus  func(on bool)
-	Cursor func(Pointed) desktop.Cursor
+	Tap   func(Pointed)
+	Hover func(Pointed)                               // with nothing pointed at when the pointer leaves
+	Grab  func(Pointed) bool                          // a drag begins; false leaves it alone
+	Drag  func(by render.Point, mod fyne.KeyModifier) // so far, since it was grabbed
+	Drop  func()
+	Wheel func(at render.Point, dy float32)
+	Key   func(*fyne.KeyEvent) bool // pressed while it has the focus
+	Focus func(on bool)
+	Shape func(Pointed) desktop.Cursor
 
 	drawing render.Drawing
 	drawn   bool

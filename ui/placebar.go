@@ -1,0 +1,81 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"bunkwright/render"
+	"bunkwright/ui/control"
+)
+
+// placeBar is where the place of the bed is typed: what can be dragged can be typed.
+type placeBar struct {
+	w      *Window
+	object fyne.CanvasObject
+	along  *control.Field
+	gap    *control.Field
+	words  *control.Sketch
+}
+
+func newPlaceBar(w *Window) *placeBar {
+	b := &placeBar{w: w}
+	b.along = w.lengthField("place.along", "distance along the wall")
+	b.gap = w.lengthField("place.gap", "gap to the wall")
+	b.words = control.NewSketch(render.InkPaper, b.draw)
+	b.object = container.New(placeBarLayout{b}, b.words, b.along, b.gap)
+	w.live.watch(b.words.Redraw)
+	return b
+}
+
+// Where the two fields stand in the bar, in pixels.
+const (
+	barHigh  = 40
+	alongAt  = 150
+	gapAt    = 430
+	barField = 96
+)
+
+func (b *placeBar) draw(w, h render.Paper) render.Drawing {
+	d := render.Drawing{W: w, H: h}
+	j := b.w.session.Job()
+	if j == nil {
+		return d
+	}
+	st := render.ScreenStyle
+	y := render.Px(4 + 13)
+	put := func(x float64, words string, anchor render.Anchor) {
+		d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(x), Y: y}, words, render.InkSoft, anchor).Middled()))
+	}
+	wall := "no wall"
+	if j.Place.Wall != "" {
+		wall = "wall " + j.Place.Wall[:1] + " to " + j.Place.Wall[1:]
+	}
+	from := j.Place.From
+	if from == "" && wall != "no wall" {
+		from = j.Place.Wall[:1]
+	}
+	put(16, "Bed at "+wall, render.Left)
+	put(alongAt-10, "", render.Right)
+	put(alongAt+barField+8, "along it from "+from, render.Left)
+	put(gapAt-10, "gap", render.Right)
+	gap := "off the wall"
+	if !j.Place.Gap.Set {
+		gap = "pressed to the wall"
+	}
+	put(gapAt+barField+8, gap, render.Left)
+	return d
+}
+
+type placeBarLayout struct{ b *placeBar }
+
+func (l placeBarLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
+	l.b.words.Resize(size)
+	for f, x := range map[*control.Field]float32{l.b.along: alongAt, l.b.gap: gapAt} {
+		f.Move(fyne.NewPos(x, 3))
+		f.Resize(fyne.NewSize(barField, f.HeightFor(barField)))
+	}
+}
+
+func (l placeBarLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(380, max(barHigh, l.b.along.HeightFor(barField)+8, l.b.gap.HeightFor(barField)+8))
+}
