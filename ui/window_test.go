@@ -26,11 +26,14 @@ func opened(t *testing.T, name string) (*Window, string) {
 	if err := os.WriteFile(path, data, 0o644); err != nil {
 		t.Fatal(err)
 	}
-	w := New(test.NewTempApp(t), session.New(session.Options{Post: fyne.DoAndWait}), t.TempDir())
+	back := make(chan func(), 100)
+	w := New(test.NewTempApp(t), session.New(session.Options{Post: func(f func()) { back <- f }}), t.TempDir())
+	w.openURL = nil
 	if err := w.Open(path); err != nil {
 		t.Fatal(err)
 	}
 	w.win.Resize(usual)
+	(<-back)() // how sure the answers are
 	return w, path
 }
 
