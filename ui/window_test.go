@@ -167,6 +167,7 @@ func TestTypeThePlace(t *testing.T) {
 	typeInto := func(text string) {
 		w.win.Canvas().Focus(entry)
 		for range 10 {
+			entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyBackspace})
 			entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDelete})
 		}
 		test.Type(entry, text)
