@@ -23,8 +23,11 @@ func (w *Window) menu() *fyne.MainMenu {
 	recent.ChildMenu = fyne.NewMenu("", w.recentItems()...)
 	sample := fyne.NewMenuItem("Samples", nil)
 	sample.ChildMenu = fyne.NewMenu("", w.sampleItems()...)
+	fresh := fyne.NewMenuItem("New room", nil)
+	fresh.ChildMenu = fyne.NewMenu("", w.newRoomItems()...)
 	menu := fyne.NewMainMenu(
 		fyne.NewMenu("File",
+			fresh,
 			item("Open...", w.openDialog, key(fyne.KeyO, 0)),
 			recent, sample,
 			fyne.NewMenuItemSeparator(),

@@ -73,7 +73,9 @@ func (l *labelled) HeightFor(w float32) float32 {
 }
 
 // MinSize is asked for by the toolkit.
-func (l *labelled) MinSize() fyne.Size { return fyne.NewSize(140, l.HeightFor(max(l.Size().Width, 140))) }
+func (l *labelled) MinSize() fyne.Size {
+	return fyne.NewSize(140, l.HeightFor(max(l.Size().Width, 140)))
+}
 
 type lineLayout struct{ l *labelled }
 
