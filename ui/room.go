@@ -170,6 +170,8 @@ func (r *roomPanel) key(e *fyne.KeyEvent) bool {
 		r.form.focus(r.chosen)
 	case fyne.KeyInsert, fyne.KeyA:
 		r.plan.offer()
+	case fyne.KeyF:
+		r.plan.fitAll()
 	default:
 		return false
 	}

@@ -20,6 +20,7 @@ type roomPlan struct {
 	object fyne.CanvasObject
 	sketch *control.Sketch
 	add    *control.Press
+	fit    *control.Press
 	cam    roomCamera
 	pulled string     // ref of the wall or corner that is pulled, "" where the drawing is moved
 	shown  *fit.Scene // the room while a wall is pulled, nil else
@@ -52,7 +53,9 @@ func newRoomPlan(r *roomPanel) *roomPlan {
 	p.add.Says = func() string {
 		return "choose a door, a window, a fan or whatever there is, then click where it is (key: A)"
 	}
-	p.object = container.New(planFrame{p}, p.sketch, p.add)
+	p.fit = control.NewButton(render.InkPaper, func() string { return "Fit" }, false, p.fitAll)
+	p.fit.Says = func() string { return "show all of the room (key: F); the wheel zooms, a drag on the floor moves it" }
+	p.object = container.New(planFrame{p}, p.sketch, p.fit, p.add)
 	return p
 }
 
@@ -241,6 +244,8 @@ func (f planFrame) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	min := f.p.add.MinSize()
 	f.p.add.Resize(min)
 	f.p.add.Move(fyne.NewPos(size.Width-min.Width-16, 12))
+	f.p.fit.Resize(fyne.NewSize(50, min.Height))
+	f.p.fit.Move(fyne.NewPos(size.Width-min.Width-16-56, 12))
 }
 
 func (f planFrame) MinSize([]fyne.CanvasObject) fyne.Size { return f.p.sketch.MinSize() }

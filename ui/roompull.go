@@ -14,6 +14,7 @@ import (
 	"bunkwright/render"
 	"bunkwright/render/view"
 	"bunkwright/room/geom"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
@@ -63,7 +64,7 @@ func (p *roomPlan) drag(by render.Point, mod fyne.KeyModifier) {
 		return
 	}
 	l := p.r.w.live
-	pull := session.Pulling{Step: stepOf(l.unit()), Override: mod&fyne.KeyModifierShift != 0}
+	pull := session.Pulling{Step: pullStep(l.unit()), Override: mod&fyne.KeyModifierShift != 0}
 	shaped, err := p.pull(p.pulled, p.inRoom(by), pull)
 	if err != nil {
 		p.refuse(err)
@@ -75,6 +76,14 @@ func (p *roomPlan) drag(by render.Point, mod fyne.KeyModifier) {
 	}
 	p.r.w.status.at(pulledWords(shaped))
 	p.redraw()
+}
+
+// pullStep is what lengths are rounded to that a hand draws: it knows no better.
+func pullStep(u length.Unit) length.Length {
+	if u == length.Millimetres {
+		return 10 * length.Millimetre
+	}
+	return length.Inch
 }
 
 func (p *roomPlan) pull(ref string, by geom.V2, how session.Pulling) (session.Reshaped, error) {

@@ -60,8 +60,8 @@ func (s Start) outline(r *room.Room, letters, reflex string, lengths ...length.L
 	}
 }
 
-// slope adds a sloped face over the wall across from A to B: 1200 mm or 4 ft high at the wall, twice that far out at 45 degrees (an attic
-// as any other; the numbers are assumed whatever else was read).
+// slope adds a sloped face over the wall across from A to B: 1200 mm or 4 ft high at the wall, from there up at 45 degrees to a level one
+// twice as high (an attic as any other; the numbers are assumed whatever else was read).
 func (s Start) slope(r *room.Room) {
 	knee := 48 * length.Inch
 	if s.Unit == length.Millimetres {
@@ -71,7 +71,10 @@ func (s Start) slope(r *room.Room) {
 	spot := func(key string, out, high length.Length) room.Height {
 		return room.Height{Key: key, Spot: room.Spot{Wall: "CD", From: "C", At: assumed(s.AB / 2), Out: assumed(out)}, Height: assumed(high)}
 	}
-	r.Ceilings = []room.Ceiling{{Key: "slope", Sloped: true, Along: "CD", Heights: []room.Height{
+	if s.Ceiling == 0 { // else the slope would go on rising to the other side
+		r.Ceilings = append(r.Ceilings, room.Ceiling{Key: "main", Heights: []room.Height{{Key: "A", Corner: "A", Height: assumed(2 * knee)}}})
+	}
+	r.Ceilings = append(r.Ceilings, room.Ceiling{Key: "slope", Sloped: true, Along: "CD", Heights: []room.Height{
 		spot("knee", 0, knee), spot("half way", knee/2, knee+knee/2),
-	}}}
+	}})
 }

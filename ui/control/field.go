@@ -157,6 +157,7 @@ func (t *typed) leave() {
 // FocusGained explains the field.
 func (t *typed) FocusGained() {
 	t.Entry.FocusGained()
+	t.TypedShortcut(&fyne.ShortcutSelectAll{}) // what is typed takes the place of what is there
 	if t.f.Says != nil {
 		Explain(t.f.Says())
 	}
