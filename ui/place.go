@@ -47,7 +47,7 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Wheel, p.drawings.Hover, p.drawings.Tap = p.zoom, p.hover, p.tap
 	p.drawings.Key = p.key
 	p.stick = control.NewSketch(render.InkWell, p.drawStick)
-	p.stick.Least = fyne.NewSize(150, 300)
+	p.stick.Least = fyne.NewSize(216, 300)
 	p.questions = newQuestions(w, p.redraw)
 	p.drawings.Shape = p.shape
 	p.bar = newPlaceBar(w)
