@@ -70,7 +70,7 @@ func (p *placeStage) stepWords() string {
 
 // options are what all views of the stage share: what an opened question lights.
 func (p *placeStage) options(w, h render.Paper) view.Options {
-	o := view.Options{Unit: p.w.live.unit(), W: w, H: h, Beside: true}
+	o := view.Options{Unit: p.w.live.unit(), W: w, H: h, Beside: true, Sparse: p.camera.sparse}
 	if a, ok := p.questions.opened(); ok {
 		o.Lit, o.LitAs = a.Parts, a.Verdict
 	}
