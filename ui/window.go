@@ -27,6 +27,7 @@ type Window struct {
 	jumps   map[stage]func(key string) // goes to the field of a key
 	middle  *fyne.Container
 	place   *placeStage
+	room    *roomPanel
 	empty   fyne.CanvasObject
 	folder  string               // of recovery copies of jobs without a file
 	openURL func(*url.URL) error // opens something in the system's own program; nil: nothing is opened
@@ -62,6 +63,8 @@ func New(a fyne.App, s *session.Session, folder string) *Window {
 	w.place = newPlaceStage(w)
 	w.stages = map[stage]fyne.CanvasObject{placingStage: w.place.object}
 	w.jumps = map[stage]func(string){}
+	w.room = newRoomPanel(w)
+	w.room.hook()
 	w.empty = w.newEmpty()
 	w.middle = container.NewStack(w.empty)
 	w.win.SetContent(container.New(frame{}, w.tape.object, container.New(underBanner{}, w.banner.object, w.middle), w.status.object))
@@ -119,11 +122,15 @@ func (w *Window) repaint() {
 	w.tape.redraw()
 	w.status.redraw()
 	w.place.redraw()
+	w.room.redraw()
 }
 
 func (w *Window) key(e *fyne.KeyEvent) {
-	if w.stage == placingStage {
+	switch w.stage {
+	case placingStage:
 		w.place.key(e)
+	case roomStage:
+		w.room.key(e)
 	}
 }
 

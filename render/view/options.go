@@ -32,6 +32,7 @@ type Options struct {
 	Mirror bool          // views of the bed alone: it is built as its mirror image
 	Beside bool          // on a screen, beside another view: what that shows is left out, and names that find no room near their things
 	Sparse bool          // there is little room: the bed is dimensioned and the walls, openings are not
+	Chosen string        // RoomAsRead: key of the wall, thing or reading that is chosen
 	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
 }
 
