@@ -195,7 +195,7 @@ func (q *questions) drawFoot(w, h render.Paper) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	st := render.ScreenStyle
 	d.Add(render.Stroke("", render.Line(render.Point{X: render.Px(16), Y: render.Px(1)}, render.Point{X: w - render.Px(16), Y: render.Px(1)}), render.Pen{Width: render.Px(1), Ink: render.InkHairline}))
-	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, "Measured against, not approved.", render.InkSoft, render.Left).Middled()))
+	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, shortened("Measured against, not approved.", st.Body, w-render.Px(40)-st.Body.Wide("The whole caution")), render.InkSoft, render.Left).Middled()))
 	d.Add(render.Words("caution", st.Body.Text(render.Point{X: w - render.Px(16), Y: h / 2}, "The whole caution", render.InkCannotTell, render.Right).Middled()))
 	return d
 }

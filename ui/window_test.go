@@ -12,11 +12,12 @@ import (
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/samples"
+	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
 
 // opened is the window on a copy of a sample, answers from the background included.
-func opened(t *testing.T, name string) (*Window, string) {
+func opened(t testing.TB, name string) (*Window, string) {
 	t.Helper()
 	data, err := samples.Files.ReadFile(name)
 	if err != nil {
@@ -38,7 +39,7 @@ func opened(t *testing.T, name string) (*Window, string) {
 }
 
 // middleOf returns the place on the drawings of the first mark under a ref.
-func middleOf(t *testing.T, d render.Drawing, ref string) fyne.Position {
+func middleOf(t testing.TB, d render.Drawing, ref string) fyne.Position {
 	t.Helper()
 	for _, m := range d.Marks {
 		if render.Under(m.Ref, ref) {
@@ -48,6 +49,10 @@ func middleOf(t *testing.T, d render.Drawing, ref string) fyne.Position {
 	}
 	t.Fatalf("nothing under %s is drawn", ref)
 	return fyne.Position{}
+}
+
+func pointedAt(p fyne.Position) control.Pointed {
+	return control.Pointed{At: control.OnPaper(p), Refs: []string{"mattress.upper"}}
 }
 
 func drag(w *Window, from fyne.Position, dx, dy float32) {

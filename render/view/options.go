@@ -30,7 +30,8 @@ type Options struct {
 	Lit    []string      // refs of what is lit, such as the parts of an opened question
 	LitAs  fit.Verdict   // the verdict of that question
 	Mirror bool          // views of the bed alone: it is built as its mirror image
-	Beside bool          // a wall face on stands beside it: the plan leaves the heights of the ceiling to that
+	Beside bool          // on a screen, beside another view: what that shows is left out, and names that find no room near their things
+	Sparse bool          // there is little room: the bed is dimensioned and the walls, openings are not
 	Chosen string        // RoomAsRead: key of the wall, thing or reading that is chosen
 	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
 }
