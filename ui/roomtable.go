@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -183,6 +184,7 @@ func (t *roomTable) draw(w, h render.Paper) render.Drawing {
 
 // rowMarks are the words of a row and the dot that says how it is known.
 func rowMarks(r session.Taken, w, y render.Paper) []render.Mark {
+	r.First, r.Second = strings.ReplaceAll(r.First, " mm", ""), strings.TrimSuffix(r.Second, " mm") // as on the plan
 	st, px, c := render.ScreenStyle, render.Px, columnsOf(w)
 	ink := render.InkMain
 	switch r.State {

@@ -18,6 +18,7 @@ type Field struct {
 	Commit func(text string) error                     // takes a text; nothing for the one that is shown already
 	Says   func() string                               // for the status line
 	Wide   float32                                     // of the box
+	Anew   bool                                        // with the focus everything is selected: what is typed takes its place
 
 	entry *typed
 	note  *Note
@@ -157,7 +158,9 @@ func (t *typed) leave() {
 // FocusGained explains the field.
 func (t *typed) FocusGained() {
 	t.Entry.FocusGained()
-	t.TypedShortcut(&fyne.ShortcutSelectAll{}) // what is typed takes the place of what is there
+	if t.f.Anew {
+		t.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
 	if t.f.Says != nil {
 		Explain(t.f.Says())
 	}
