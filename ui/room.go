@@ -38,7 +38,11 @@ func (r *roomPanel) hook() {
 	r.w.jumps[roomStage] = func(key string) { r.choose(key, true) }
 }
 
+// redraw follows the job while the stage is shown; a bed that is dragged in another one is none of its business.
 func (r *roomPanel) redraw() {
+	if r.w.stage != roomStage {
+		return
+	}
 	r.keep()
 	r.plan.redraw()
 	r.form.follow()

@@ -332,3 +332,18 @@ func TestNewRooms(t *testing.T) {
 		}
 	}
 }
+
+// TestAddOnThePicture: an outlet is put where the small picture of the wall was clicked.
+func TestAddOnThePicture(t *testing.T) {
+	w := inRoomStage(t, "town-house.toml")
+	picture := w.room.form.inner.Objects[0].(*control.Sketch)
+	d := picture.Drawing()
+	w.room.plan.begin("outlet")
+	at := d.Origin.Plus(render.Point{X: render.Paper(1000 * d.Scale), Y: -render.Paper(400 * d.Scale)})
+	clickOn(picture, fyne.NewPos(control.Screen(at.X), control.Screen(at.Y)))
+	o := w.session.Job().Room.Outlets
+	added := o[len(o)-1]
+	if len(o) != 5 || added.Wall != "AB" || math.Abs(added.At[0].Value.MM()-1000) > 13 || math.Abs(added.Height[0].Value.MM()-400) > 13 { // whole inches
+		t.Errorf("%d outlets, the last %+v", len(o), added)
+	}
+}

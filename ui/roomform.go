@@ -53,6 +53,9 @@ func newRoomForm(r *roomPanel) *roomForm {
 		}
 		f.foot = append(f.foot, b)
 	}
+	for _, b := range append(f.foot, f.moves[:]...) {
+		b.Key = func(e *fyne.KeyEvent) { r.key(e) }
+	}
 	f.scroll, f.inner = control.NewColumn(0)
 	ground := control.NewSketch(render.InkWell, func(w, h render.Paper) render.Drawing { return render.Drawing{W: w, H: h} })
 	f.object = container.New(formFrame{f}, ground, f.head, f.moves[0], f.moves[1], f.scroll, f.foot[0], f.foot[1], f.foot[2])
@@ -264,6 +267,12 @@ func (f *roomForm) picture(key string) fyne.CanvasObject {
 	s.Least = fyne.NewSize(150, 110)
 	s.High = func(w render.Paper) render.Paper { return min(w*0.62, render.Px(150)) }
 	s.Tap = func(at control.Pointed) {
+		if f.r.adding != "" {
+			d := s.Drawing()
+			up := float64(d.Origin.Y-at.At.Y) / d.Scale
+			f.r.plan.addOnWall(key, float64(at.At.X-d.Origin.X)/d.Scale, up)
+			return
+		}
 		if key := pointed(at.Refs); key != "" {
 			f.r.choose(key, isReading(key))
 		}

@@ -55,6 +55,9 @@ func newRoomPlan(r *roomPanel) *roomPlan {
 	}
 	p.fit = control.NewButton(render.InkPaper, func() string { return "Fit" }, false, p.fitAll)
 	p.fit.Says = func() string { return "show all of the room (key: F); the wheel zooms, a drag on the floor moves it" }
+	for _, b := range []*control.Press{p.add, p.fit} {
+		b.Key = func(e *fyne.KeyEvent) { r.key(e) }
+	}
 	p.object = container.New(planFrame{p}, p.sketch, p.fit, p.add)
 	return p
 }

@@ -184,7 +184,7 @@ func (p *roomPlan) begin(word string) {
 	}
 	p.r.adding = word
 	p.r.w.win.Canvas().Focus(p.sketch)
-	p.r.w.status.at("click where the " + word + " is; Enter puts it at the chosen wall, Esc leaves it")
+	p.r.w.status.at("click where the " + word + " is, on the plan or on the picture of the wall; Enter puts it at the chosen wall, Esc leaves it")
 }
 
 // addAt puts what is to be added where the pointer is.
@@ -202,7 +202,19 @@ func (p *roomPlan) addAtWall() {
 	p.addThere(w.Point(w.Len/2, 600))
 }
 
+// addOnWall puts it where the picture of a wall was clicked.
+func (p *roomPlan) addOnWall(wall string, along, up float64) {
+	p.put(func(s *fit.Scene, what session.Addable) (*job.Job, string, error) {
+		return session.AddOnWall(s, what, wall, along, up)
+	})
+}
+
 func (p *roomPlan) addThere(at geom.V2) {
+	p.put(func(s *fit.Scene, what session.Addable) (*job.Job, string, error) { return session.AddAt(s, what, at) })
+}
+
+// put makes adding one edit, and goes to what is to be read first.
+func (p *roomPlan) put(add func(*fit.Scene, session.Addable) (*job.Job, string, error)) {
 	i := slices.IndexFunc(session.Addables, func(a session.Addable) bool { return a.Word == p.r.adding })
 	p.r.adding = ""
 	s := p.r.w.live.scene
@@ -211,7 +223,7 @@ func (p *roomPlan) addThere(at geom.V2) {
 	}
 	what, key := session.Addables[i], ""
 	p.r.w.do("Add a "+what.Word, "", func(*job.Job) (next *job.Job, err error) {
-		next, key, err = session.AddAt(s, what, at)
+		next, key, err = add(s, what)
 		return next, err
 	})
 	if key == "" {

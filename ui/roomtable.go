@@ -96,7 +96,7 @@ type columns struct {
 
 func columnsOf(w render.Paper) columns {
 	px := render.Px
-	c := columns{from: px(16), to: px(72), narrow: w < px(400)}
+	c := columns{from: px(16), to: px(76), narrow: w < px(400)}
 	c.state = w - px(80)
 	if c.narrow {
 		c.state = w - px(26)

@@ -13,7 +13,7 @@ func RoomAsRead(s *fit.Scene, o Options) render.Drawing {
 		return o.draw(title, 0, 0, func(c *canvas) { noShape(c, s) })
 	}
 	p := newPlanner(s, o)
-	if p.wallOf(o.Chosen) != o.Chosen && o.Chosen != "" {
+	if p.wallOf(o.Chosen) != o.Chosen && o.Chosen != "" && o.Chosen != "floor" {
 		o.Lit = append(o.Lit, o.Chosen)
 	}
 	lo, hi := p.outline.Bounds()

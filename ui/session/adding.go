@@ -48,6 +48,37 @@ func AddAt(s *fit.Scene, what Addable, at geom.V2) (next *job.Job, key string, e
 		return nil, "", ErrNoShape
 	}
 	a := adder{s: s, w: w, what: what}
+	return a.add(along, out)
+}
+
+// AddOnWall puts something where a wall was pointed at face on: along it and up from the floor, in mm. Else it is as AddAt.
+func AddOnWall(s *fit.Scene, what Addable, wall string, along, up float64) (next *job.Job, key string, err error) {
+	for i := range s.Walls {
+		if s.Walls[i].Key == wall {
+			a := adder{s: s, w: &s.Walls[i], what: what}
+			a.up(up)
+			return a.add(along, 0)
+		}
+	}
+	return nil, "", ErrNoShape
+}
+
+// usualWindow is how high a window is drawn that nobody measured, mm.
+const usualWindow = 900.0
+
+// up says how high a thing hangs that was pointed at face on.
+func (a *adder) up(mm float64) {
+	switch a.what.Table {
+	case "outlet":
+		a.assume("height", math.Max(mm, 30))
+	case "window":
+		a.assume("sill", math.Max(mm-usualWindow/2, 0))
+		a.assume("head", math.Max(mm+usualWindow/2, 60))
+	}
+}
+
+func (a *adder) add(along, out float64) (next *job.Job, key string, err error) {
+	s, what := a.s, a.what
 	switch what.Table {
 	case "beam":
 		return a.beam(out)

@@ -251,3 +251,26 @@ func TestRename(t *testing.T) {
 		}
 	}
 }
+
+// TestAddFaceOn: an outlet pointed at 1 m along B to C and 400 mm up is there, assumed; of a window at 1500 mm up the sill lies half of its
+// usual 900 mm lower.
+func TestAddFaceOn(t *testing.T) {
+	s := plain(t, job.Rectangle)
+	for _, what := range Addables {
+		j, key, err := AddOnWall(s, what, "BC", 1000, map[string]float64{"outlet": 400, "window": 1500}[what.Word])
+		if err != nil {
+			t.Errorf("%s: %v", what.Word, err)
+			continue
+		}
+		switch e := Subject(key); what.Word {
+		case "outlet":
+			if jobfile.Shown(j, e+".at") != "1000 mm" || jobfile.Shown(j, e+".height") != "400 mm" || jobfile.Shown(j, e+".height.1.how") != "assumed" {
+				t.Errorf("outlet at %s, %s up", jobfile.Shown(j, e+".at"), jobfile.Shown(j, e+".height"))
+			}
+		case "window":
+			if jobfile.Shown(j, e+".sill") != "1050 mm" || jobfile.Shown(j, e+".head") != "1950 mm" {
+				t.Errorf("window from %s to %s", jobfile.Shown(j, e+".sill"), jobfile.Shown(j, e+".head"))
+			}
+		}
+	}
+}
