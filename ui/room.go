@@ -90,6 +90,9 @@ func (r *roomPanel) removeChosen() {
 	table, _, _ := strings.Cut(subject, ".")
 	switch {
 	case j == nil:
+	case session.Element(r.chosen) != "":
+		element := session.Element(r.chosen)
+		r.w.do("Remove a "+strings.Split(element, ".")[2], "", func(j *job.Job) (*job.Job, error) { return session.RemoveThing(j, element) })
 	case r.chosen != subject:
 		key := r.chosen
 		r.w.do("Forget a reading", "", func(j *job.Job) (*job.Job, error) { return session.Forget(j, key) })
@@ -101,6 +104,9 @@ func (r *roomPanel) removeChosen() {
 		r.w.status.at("the " + name + " is removed; Undo brings it back")
 	}
 }
+
+// toPlan gives the keys back to the plan.
+func (r *roomPanel) toPlan() { r.w.win.Canvas().Focus(r.plan.sketch) }
 
 // nameOf says in words what a key is of.
 func (r *roomPanel) nameOf(subject string) string {

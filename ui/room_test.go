@@ -347,3 +347,42 @@ func TestAddOnThePicture(t *testing.T) {
 		t.Errorf("%d outlets, the last %+v", len(o), added)
 	}
 }
+
+// TestEscapeGoesBackToThePlan: from a field with nothing typed; with something typed that is given up first.
+func TestEscapeGoesBackToThePlan(t *testing.T) {
+	w := inRoomStage(t, "town-house.toml")
+	w.room.choose("wall.AB.low", true)
+	f := w.room.form.fields["wall.AB.low"].(*control.Field)
+	test.Type(f.Focusable(), "9")
+	f.Focusable().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if f.Text() != `(11' 5-7/8")` || w.win.Canvas().Focused() != f.Focusable() {
+		t.Errorf("what was typed stays: %q", f.Text())
+	}
+	f.Focusable().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if w.win.Canvas().Focused() != w.room.plan.sketch {
+		t.Error("the plan has not the focus")
+	}
+}
+
+// TestFacesOfTheCeiling: a face and its heights are added and removed again.
+func TestFacesOfTheCeiling(t *testing.T) {
+	w := inRoomStage(t, "town-house.toml")
+	w.room.choose("ceiling.main", false)
+	w.room.form.do("add face")
+	if got := w.session.Job().Room.Ceilings; len(got) != 2 || w.room.chosen != "ceiling."+got[1].Key {
+		t.Fatalf("%d faces, chosen %s", len(got), w.room.chosen)
+	}
+	w.room.form.do("add height")
+	if got := len(w.session.Job().Room.Ceilings[1].Heights); got != 2 {
+		t.Fatalf("%d heights", got)
+	}
+	w.room.key(&fyne.KeyEvent{Name: fyne.KeyDelete})
+	if got := len(w.session.Job().Room.Ceilings[1].Heights); got != 1 {
+		t.Errorf("Del leaves %d heights", got)
+	}
+	w.room.choose(session.Subject(w.room.chosen), false)
+	w.room.key(&fyne.KeyEvent{Name: fyne.KeyDelete})
+	if got := len(w.session.Job().Room.Ceilings); got != 1 {
+		t.Errorf("Del leaves %d faces", got)
+	}
+}

@@ -89,7 +89,7 @@ func (f *roomForm) drawHead(w, h render.Paper) render.Drawing {
 	st := render.ScreenStyle
 	subject := session.Subject(f.r.chosen)
 	name := f.r.nameOf(subject)
-	name = strings.ToUpper(name[:1]) + name[1:]
+	name = capital(name)
 	d.Add(render.Words("", st.Title.Text(render.Point{X: render.Px(14), Y: render.Px(26)}, shortened(name, st.Title, w-render.Px(86)), render.InkMain, render.Left)))
 	sub := jobfile.Shown(j, subject+".name")
 	if table, _, _ := strings.Cut(subject, "."); sub == "" && table != "wall" {
@@ -198,7 +198,7 @@ func (f *roomForm) readingField(key, label string) *control.Field {
 	})
 	field.Echo = func(text string) (string, bool) { return f.r.w.echo(bare(text)) }
 	field.Says = func() string { return f.r.sentenceOf(key, label) }
-	field.Wide, field.Anew = 100, true
+	field.Wide, field.Anew, field.Escape = 100, true, f.r.toPlan
 	f.follows = append(f.follows, field.Follow)
 	return field
 }
@@ -230,7 +230,7 @@ func (f *roomForm) plainField(s spec) *control.Field {
 		field.Echo = f.r.w.echo
 	}
 	field.Says = func() string { return s.label + keyWords(s.key) }
-	field.Wide, field.Anew = 100, true
+	field.Wide, field.Anew, field.Escape = 100, true, f.r.toPlan
 	f.follows = append(f.follows, field.Follow)
 	return field
 }
@@ -277,7 +277,7 @@ func (f *roomForm) picture(key string) fyne.CanvasObject {
 			f.r.choose(key, isReading(key))
 		}
 	}
-	s.Hover = f.r.plan.hover
+	s.Hover = f.r.plan.explain
 	f.follows = append(f.follows, s.Redraw)
 	return s
 }
@@ -287,6 +287,7 @@ func (f *roomForm) button(s spec) fyne.CanvasObject {
 	b := control.NewButton(render.InkWell, func() string { return s.label }, false, func() { f.do(s.key) })
 	b.Says = func() string {
 		return map[string]string{"remove": "take it out of the room; Undo brings it back", "add stud": "one more stud, its place to be typed",
+			"add face":   "another face: sloped, or lower over a strip along a wall; where faces overlap the lowest counts",
 			"add height": "one more height of this face, where and how high to be typed"}[s.key]
 	}
 	return container.New(buttonLine{}, b)
@@ -298,6 +299,11 @@ func (f *roomForm) do(what string) {
 	case "remove":
 		f.r.chosen = subject
 		f.r.removeChosen()
+	case "add face":
+		f.r.w.do("Add a face of the ceiling", "", func(j *job.Job) (*job.Job, error) { return session.AddCeiling(j) })
+		if c := f.r.w.session.Job().Room.Ceilings; len(c) > 0 {
+			f.r.choose("ceiling."+session.KeyOr(c[len(c)-1].Key, len(c)-1), false)
+		}
 	case "add stud", "add height":
 		list := map[string]string{"add stud": subject + ".stud", "add height": subject + ".height"}[what]
 		key := ""

@@ -189,8 +189,17 @@ func pointed(refs []string) string {
 	return ""
 }
 
-// hover says what is under the pointer.
+// hover says what is under the pointer, and where on the floor it is.
 func (p *roomPlan) hover(at control.Pointed) {
+	if p.r.adding == "" && p.shown == nil && p.scene() != nil && len(p.scene().Walls) > 0 && pointed(at.Refs) == "floor" {
+		p.r.w.status.at(p.where(at.At))
+		return
+	}
+	p.explain(at)
+}
+
+// explain says what is under the pointer.
+func (p *roomPlan) explain(at control.Pointed) {
 	if p.r.adding != "" {
 		p.r.w.status.at("click where the " + p.r.adding + " is; Esc leaves it")
 		return
@@ -202,6 +211,17 @@ func (p *roomPlan) hover(at control.Pointed) {
 		return
 	}
 	p.r.w.status.at(p.r.sentence(key))
+}
+
+// where says where on the floor the pointer is.
+func (p *roomPlan) where(at render.Point) string {
+	s := p.r.w.live.scene
+	wall, along, out := session.Where(s, p.pointInRoom(at))
+	if wall == "" {
+		return ""
+	}
+	f := p.r.form
+	return "from corner " + wall[:1] + ": " + f.lengthWords(along) + " along " + wall[:1] + " to " + wall[1:] + ", " + f.lengthWords(out) + " out"
 }
 
 // sentence says what a key is and how it is known.

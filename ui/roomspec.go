@@ -191,6 +191,11 @@ func (b *specBuilder) wall(name string, s *fit.Scene) {
 	b.section("Trim")
 	b.reading(e+".baseboard_high", "Baseboard high")
 	b.reading(e+".baseboard_deep", "Baseboard thick")
+	for _, t := range session.Things(&b.j.Room) {
+		if table, _, _ := strings.Cut(t.Key, "."); t.Wall == name && (table == "door" || table == "window") {
+			b.reading(t.Key+".casing_wide", capital(t.Name)+" trim")
+		}
+	}
 	b.section("Wall build-up")
 	b.add(choiceSpec, e+".kind", "Made of", keyRows()["wall.kind"].Words...)
 	b.reading(e+".build_up", "Covering")
@@ -258,6 +263,7 @@ func (b *specBuilder) heights(subject, name string) {
 		}
 	}
 	b.button("add height", "Add a height")
+	b.button("add face", "Add a face")
 	b.button("remove", "Remove (Del)")
 }
 
@@ -302,5 +308,14 @@ func labelOf(rowKey string) string {
 	if words, ok := labels[last]; ok {
 		return words
 	}
-	return strings.ToUpper(last[:1]) + strings.ReplaceAll(last[1:], "_", " ")
+	return capital(strings.ReplaceAll(last, "_", " "))
+}
+
+// capital begins words with a capital letter.
+func capital(words string) string {
+	r := []rune(words)
+	if len(r) == 0 {
+		return words
+	}
+	return strings.ToUpper(string(r[:1])) + string(r[1:])
 }

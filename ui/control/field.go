@@ -17,6 +17,7 @@ type Field struct {
 	Echo   func(text string) (words string, good bool) // what a text means, or what is wrong with it; nil: anything is good
 	Commit func(text string) error                     // takes a text; nothing for the one that is shown already
 	Says   func() string                               // for the status line
+	Escape func()                                      // Escape with nothing typed that could be given up; nil: nothing
 	Wide   float32                                     // of the box
 	Anew   bool                                        // with the focus everything is selected: what is typed takes its place
 
@@ -176,6 +177,10 @@ func (t *typed) FocusLost() {
 // TypedKey gives up on Escape.
 func (t *typed) TypedKey(e *fyne.KeyEvent) {
 	if e.Name == fyne.KeyEscape {
+		if !t.typing && !t.f.trash && t.f.Escape != nil {
+			t.f.Escape()
+			return
+		}
 		t.typing = false
 		t.f.giveUp()
 		return

@@ -191,6 +191,15 @@ func withoutAbsent(j *job.Job, what Addable) (*job.Job, error) {
 	return SetAbsent(j, what.absent, false)
 }
 
+// Where says where a point of the room is: from the first corner of the nearest wall along it and out from it, in mm; "" without a shape.
+func Where(s *fit.Scene, at geom.V2) (wall string, along, out float64) {
+	w, along, out := nearestWall(s, at)
+	if w == nil {
+		return "", 0, 0
+	}
+	return w.Key, along, out
+}
+
 // nearestWall returns the wall nearest to a point of the room, and where the point is: along the wall and out from it.
 func nearestWall(s *fit.Scene, at geom.V2) (near *fit.Wall, along, out float64) {
 	least := math.Inf(1)

@@ -119,6 +119,15 @@ func Subject(key string) string {
 	return parts[0] + "." + parts[1]
 }
 
+// Element returns the stud, plumb line or height of a face that a key is of, "" for none: "wall.AB.stud.1" for "wall.AB.stud.1.at".
+func Element(key string) string {
+	parts := strings.Split(key, ".")
+	if len(parts) < 4 || parts[2] != "stud" && parts[2] != "plumb" && parts[2] != "height" {
+		return ""
+	}
+	return strings.Join(parts[:4], ".")
+}
+
 // Exists tells whether a job has a thing, wall, corner or diagonal of the room.
 func Exists(j *job.Job, subject string) bool {
 	table, name, _ := strings.Cut(subject, ".")
