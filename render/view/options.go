@@ -31,6 +31,7 @@ type Options struct {
 	LitAs  fit.Verdict   // the verdict of that question
 	Mirror bool          // views of the bed alone: it is built as its mirror image
 	Beside bool          // a wall face on stands beside it: the plan leaves the heights of the ceiling to that
+	Names  bool          // the view from a corner names its parts
 	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
 }
 
