@@ -26,7 +26,7 @@ say "tests"
 CGO_ENABLED=0 go test $packages
 
 # Packages that start goroutines run once more under the race detector.
-racy=$(grep -lE '^\s*go (func|[a-z])' -r --include='*.go' cmd furniture render room samples ui | grep -v _test.go | xargs -r -n1 dirname | sort -u | sed 's|^|./|')
+racy=$(grep -lE '^\s*go (func|[a-z])' -r --include='*.go' cmd furniture render room samples ui | grep -v -e _test.go -e ^cmd/bunkwright/ | xargs -r -n1 dirname | sort -u | sed 's|^|./|')
 if [ -n "$racy" ]; then
 	say "tests under the race detector: $racy"
 	CGO_ENABLED=1 go test -race $racy

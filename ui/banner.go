@@ -27,7 +27,7 @@ type banner struct {
 	notices []notice
 }
 
-func newBanner() *banner { return &banner{object: container.NewVBox()} }
+func newBanner() *banner { return &banner{object: container.New(control.Stacked{})} }
 
 // say shows a notice in the place of an older one of its id; one without words takes that away.
 func (b *banner) say(n notice) {

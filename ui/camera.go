@@ -19,7 +19,14 @@ type camera struct {
 	plan, wall render.Point // origins
 	parts      render.Paper // where the plan ends and the wall begins
 	held       [2]render.Point
+	sparse     bool // there is little room
 }
+
+// A pane under this size has little room.
+var (
+	littleWide = render.Px(620)
+	littleHigh = render.Px(640)
+)
 
 // follow fits the drawings to the box where the box or the room differ, and returns the wall to show face on.
 func (c *camera) follow(l *live, w, h render.Paper) string {
@@ -28,7 +35,9 @@ func (c *camera) follow(l *live, w, h render.Paper) string {
 		return key
 	}
 	c.fitted, c.w, c.h, c.outline, c.top = true, w, h, l.of.Room.Outline, key
-	plan, wall := view.Pair(l.scene, l.answers, key, view.Options{Unit: l.unit(), W: w - render.Px(16), H: h - 2*headHigh, Beside: true}, 0)
+	c.sparse = w < littleWide || h < littleHigh
+	o := view.Options{Unit: l.unit(), W: w - render.Px(16), H: h - 2*headHigh, Beside: true, Sparse: c.sparse}
+	plan, wall := view.Pair(l.scene, l.answers, key, o, 0)
 	c.scale, c.plan, c.wall = plan.Scale, plan.Origin, wall.Origin
 	c.parts = headHigh + plan.H
 	c.plan = c.plan.Plus(render.Point{X: render.Px(8), Y: headHigh})

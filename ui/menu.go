@@ -47,11 +47,13 @@ func (w *Window) menu() *fyne.MainMenu {
 			item("Bed", func() { w.show(bedStage) }, key(fyne.Key2, 0)),
 			item("Place", func() { w.show(placingStage) }, key(fyne.Key3, 0)),
 			fyne.NewMenuItemSeparator(),
+			item("Measured against...", w.chooseAgainst, nil),
 			item("Fit all", w.place.fitAll, key(fyne.Key0, 0)),
 			item("Feet and inches", func() { w.showIn("in") }, nil),
 			item("Millimetres", func() { w.showIn("mm") }, nil),
 		),
 	)
+	menu.Items = append(menu.Items, fyne.NewMenu("Help", item("The whole caution", w.caution, nil)))
 	w.live.watch(func() {
 		undo.Label, redo.Label = named("Undo", w.session.UndoName()), named("Redo", w.session.RedoName())
 		undo.Disabled, redo.Disabled = w.session.UndoName() == "", w.session.RedoName() == ""

@@ -47,7 +47,7 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Wheel, p.drawings.Hover, p.drawings.Tap = p.zoom, p.hover, p.tap
 	p.drawings.Key = p.key
 	p.stick = control.NewSketch(render.InkWell, p.drawStick)
-	p.stick.Least = fyne.NewSize(150, 300)
+	p.stick.Least = fyne.NewSize(216, 300)
 	p.questions = newQuestions(w, p.redraw)
 	p.drawings.Shape = p.shape
 	p.bar = newPlaceBar(w)
@@ -70,7 +70,7 @@ func (p *placeStage) stepWords() string {
 
 // options are what all views of the stage share: what an opened question lights.
 func (p *placeStage) options(w, h render.Paper) view.Options {
-	o := view.Options{Unit: p.w.live.unit(), W: w, H: h, Beside: true}
+	o := view.Options{Unit: p.w.live.unit(), W: w, H: h, Beside: true, Sparse: p.camera.sparse}
 	if a, ok := p.questions.opened(); ok {
 		o.Lit, o.LitAs = a.Parts, a.Verdict
 	}

@@ -2,6 +2,8 @@ package ui
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -23,6 +25,7 @@ type questions struct {
 	order  []string
 	id     string // of the open one
 	lit    func()
+	accept *acceptBar
 }
 
 func newQuestions(w *Window, lit func()) *questions {
@@ -32,6 +35,17 @@ func newQuestions(w *Window, lit func()) *questions {
 	q.foot = control.NewSketch(render.InkPanel, q.drawFoot)
 	q.foot.Least = fyne.NewSize(300, 30)
 	q.scroll, q.inner = control.NewColumn(0)
+	q.accept = newAcceptBar(w)
+	q.head.Tap = func(at control.Pointed) {
+		if len(at.Refs) > 0 && at.Refs[0] == "against" {
+			w.chooseAgainst()
+		}
+	}
+	q.foot.Tap = func(at control.Pointed) {
+		if len(at.Refs) > 0 && at.Refs[0] == "caution" {
+			w.caution()
+		}
+	}
 	q.object = container.New(columnFrame{}, q.head, q.scroll, q.foot)
 	return q
 }
@@ -46,7 +60,20 @@ func (q *questions) follow() {
 	for _, row := range q.rows {
 		row.Redraw()
 	}
+	q.arrange()
 	q.inner.Refresh()
+}
+
+// arrange puts the rows in their order, and the bar to accept an answer under the open one.
+func (q *questions) arrange() {
+	q.inner.Objects = q.inner.Objects[:0]
+	for _, id := range q.order {
+		q.inner.Objects = append(q.inner.Objects, q.row(id))
+		if a, ok := q.answer(id); ok && id == q.id {
+			q.accept.follow(a)
+			q.inner.Objects = append(q.inner.Objects, q.accept.object)
+		}
+	}
 }
 
 func (q *questions) sort() {
@@ -54,14 +81,7 @@ func (q *questions) sort() {
 	for _, a := range fit.ForPeople(q.w.live.answers) {
 		order = append(order, a.ID)
 	}
-	if fmt.Sprint(order) == fmt.Sprint(q.order) {
-		return
-	}
 	q.order = order
-	q.inner.Objects = q.inner.Objects[:0]
-	for _, id := range order {
-		q.inner.Objects = append(q.inner.Objects, q.row(id))
-	}
 }
 
 func (q *questions) row(id string) *control.Press {
@@ -76,8 +96,28 @@ func (q *questions) row(id string) *control.Press {
 		question, _ := fit.Find(id)
 		return question.Why
 	}
+	row.Key = func(e *fyne.KeyEvent) { q.step(id, e) }
 	q.rows[id] = row
 	return row
+}
+
+// step goes to the row above or below.
+func (q *questions) step(id string, e *fyne.KeyEvent) {
+	i := slices.Index(q.order, id)
+	switch {
+	case e.Name == fyne.KeyDown && i+1 < len(q.order):
+		i++
+	case e.Name == fyne.KeyUp && i > 0:
+		i--
+	default:
+		q.w.place.key(e)
+		return
+	}
+	row := q.rows[q.order[i]]
+	q.w.win.Canvas().Focus(row)
+	if y := row.Position().Y; y < q.scroll.Offset.Y || y+row.Size().Height > q.scroll.Offset.Y+q.scroll.Size().Height {
+		q.scroll.ScrollToOffset(fyne.NewPos(0, y))
+	}
 }
 
 // open opens a question and lights its parts, or closes it where it is open.
@@ -129,6 +169,13 @@ func (q *questions) drawHead(w, h render.Paper) render.Drawing {
 		count[a.Verdict]++
 	}
 	st := render.ScreenStyle
+	if j := q.w.session.Job(); j != nil {
+		against := "measured against " + strings.Join(j.Places, ", ")
+		if len(j.Places) == 0 {
+			against = "measured against: choose"
+		}
+		d.Add(render.Words("against", st.Body.Text(render.Point{X: w - render.Px(16), Y: render.Px(22)}, shortened(against, st.Body, w-render.Px(130)), render.InkCannotTell, render.Right)))
+	}
 	x, y := render.Px(16), render.Px(48)
 	for _, v := range []fit.Verdict{fit.DoesNotFit, fit.TooClose, fit.CannotTell, fit.Fits} {
 		if count[v] == 0 {
@@ -148,7 +195,7 @@ func (q *questions) drawFoot(w, h render.Paper) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	st := render.ScreenStyle
 	d.Add(render.Stroke("", render.Line(render.Point{X: render.Px(16), Y: render.Px(1)}, render.Point{X: w - render.Px(16), Y: render.Px(1)}), render.Pen{Width: render.Px(1), Ink: render.InkHairline}))
-	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, "Measured against, not approved.", render.InkSoft, render.Left).Middled()))
+	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, shortened("Measured against, not approved.", st.Body, w-render.Px(40)-st.Body.Wide("The whole caution")), render.InkSoft, render.Left).Middled()))
 	d.Add(render.Words("caution", st.Body.Text(render.Point{X: w - render.Px(16), Y: h / 2}, "The whole caution", render.InkCannotTell, render.Right).Middled()))
 	return d
 }

@@ -64,7 +64,7 @@ func New(a fyne.App, s *session.Session, folder string) *Window {
 	w.jumps = map[stage]func(string){}
 	w.empty = w.newEmpty()
 	w.middle = container.NewStack(w.empty)
-	w.win.SetContent(container.New(frame{}, w.tape.object, container.NewBorder(w.banner.object, nil, nil, nil, w.middle), w.status.object))
+	w.win.SetContent(container.New(frame{}, w.tape.object, container.New(underBanner{}, w.banner.object, w.middle), w.status.object))
 	w.win.SetPadded(false)
 	w.remembered()
 	w.win.SetMainMenu(w.menu())
@@ -145,3 +145,17 @@ func (frame) Layout(items []fyne.CanvasObject, size fyne.Size) {
 }
 
 func (frame) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(760, 480) }
+
+// underBanner lays out the notices and, below them, the stage.
+type underBanner struct{}
+
+func (underBanner) Layout(items []fyne.CanvasObject, size fyne.Size) {
+	high := items[0].MinSize().Height
+	items[0].Resize(fyne.NewSize(size.Width, high))
+	items[1].Move(fyne.NewPos(0, high))
+	items[1].Resize(fyne.NewSize(size.Width, size.Height-high))
+}
+
+func (underBanner) MinSize(items []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(items[1].MinSize().Width, items[0].MinSize().Height+items[1].MinSize().Height)
+}

@@ -12,11 +12,12 @@ import (
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/samples"
+	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
 
 // opened is the window on a copy of a sample, answers from the background included.
-func opened(t *testing.T, name string) (*Window, string) {
+func opened(t testing.TB, name string) (*Window, string) {
 	t.Helper()
 	data, err := samples.Files.ReadFile(name)
 	if err != nil {
@@ -38,7 +39,7 @@ func opened(t *testing.T, name string) (*Window, string) {
 }
 
 // middleOf returns the place on the drawings of the first mark under a ref.
-func middleOf(t *testing.T, d render.Drawing, ref string) fyne.Position {
+func middleOf(t testing.TB, d render.Drawing, ref string) fyne.Position {
 	t.Helper()
 	for _, m := range d.Marks {
 		if render.Under(m.Ref, ref) {
@@ -48,6 +49,10 @@ func middleOf(t *testing.T, d render.Drawing, ref string) fyne.Position {
 	}
 	t.Fatalf("nothing under %s is drawn", ref)
 	return fyne.Position{}
+}
+
+func pointedAt(p fyne.Position) control.Pointed {
+	return control.Pointed{At: control.OnPaper(p), Refs: []string{"mattress.upper"}}
 }
 
 func drag(w *Window, from fyne.Position, dx, dy float32) {
@@ -128,5 +133,61 @@ func TestUnitsAreAnEdit(t *testing.T) {
 	test.Tap(w.tape.units[1])
 	if w.session.Job().Unit != "mm" || w.session.UndoName() != "Show millimetres" {
 		t.Errorf("unit %s, undo %q", w.session.Job().Unit, w.session.UndoName())
+	}
+}
+
+// TestAcceptAnAnswer: with a reason it is settled and tied to what it was judged by; the next move of the bed brings it back.
+func TestAcceptAnAnswer(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	q := w.place.questions
+	q.open("window-fall")
+	q.accept.take()
+	if len(w.session.Job().Accepted) != 1 {
+		t.Error("accepted without a reason")
+	}
+	q.accept.reason.SetText("a guard is ordered")
+	test.Tap(q.accept.accept)
+	list := w.session.Job().Accepted
+	if len(list) != 2 || list[1].Question != "window-fall" || list[1].Inputs == "" {
+		t.Fatalf("accepted: %+v", list)
+	}
+	if a, _ := q.answer("window-fall"); a.Accepted != "a guard is ordered" {
+		t.Errorf("the answer is %+v", a.Accepted)
+	}
+	w.place.key(&fyne.KeyEvent{Name: fyne.KeyDown})
+	w.place.key(&fyne.KeyEvent{Name: fyne.KeyRight})
+	w.undo()
+	w.undo()
+	q.accept.set("")
+	if len(w.session.Job().Accepted) != 1 {
+		t.Error("it cannot be taken back")
+	}
+}
+
+// TestTypeThePlace: what can be dragged can be typed; what cannot be taken stays as it was typed, with what is wrong.
+func TestTypeThePlace(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	f := w.place.bar.along
+	entry := f.Focusable()
+	typeInto := func(text string) {
+		w.win.Canvas().Focus(entry)
+		for range 10 {
+			entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyBackspace})
+			entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDelete})
+		}
+		test.Type(entry, text)
+		w.win.Canvas().Unfocus()
+	}
+	typeInto("2 ft 3")
+	if got := jobfile.Shown(w.session.Job(), "place.along"); got != `2' 3"` && !f.Bad() {
+		t.Errorf("typed 2 ft 3: %s", got)
+	}
+	before := w.session.Job()
+	typeInto("12x")
+	if !f.Bad() || w.session.Job() != before {
+		t.Errorf("12x was taken")
+	}
+	if got := f.Text(); got != "12x" {
+		t.Errorf("the text became %q", got)
 	}
 }

@@ -43,6 +43,9 @@ func (c *canvas) placeOne(g *crowd, l label) {
 		l.only = render.Rect{}
 		mid, _ = c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
 	}
+	if c.o.Beside && len(l.lines) > 0 && (!ok || mid.Minus(l.home).Length() > besideFar) {
+		return
+	}
 	marks := l.marks(c, mid)
 	box := render.Around(render.Point{X: mid.X - w/2, Y: mid.Y - h/2}, render.Point{X: mid.X + w/2, Y: mid.Y + h/2})
 	if l.strays(mid, box, c.st.Gap) {
@@ -58,6 +61,9 @@ func (c *canvas) placeOne(g *crowd, l label) {
 	c.add(marks...)
 	g.box(box.Grow(c.st.Gap/2), wordInk)
 }
+
+// besideFar is how far a name may stand from its thing, mm on paper, where it need not be there: the pointer names it too.
+const besideFar = 16
 
 // strays tells whether a label stands so far from home that it needs a leader.
 func (l label) strays(mid render.Point, box render.Rect, air render.Paper) bool {

@@ -85,6 +85,9 @@ func (p *planner) wholeRow(w *fit.Wall) row {
 
 // alongWall lists what takes a stretch of a wall.
 func (p *planner) alongWall(w *fit.Wall) []ruled {
+	if p.o.Sparse {
+		return p.bedAlong(w)
+	}
 	return append(ruledOpenings(p.s, p.known, w), p.bedAlong(w)...)
 }
 

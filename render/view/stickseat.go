@@ -156,6 +156,9 @@ func (f *stickSeat) say() {
 	p := f.sit
 	x := f.bar + f.st.Gap
 	strong := render.Lettering{Size: f.st.Body.Size, Face: render.Medium}
+	if f.clip.Max.X-x < strong.Wide("headroom") { // the bar alone: the questions have the words
+		return
+	}
 	free := []line{{"headroom", f.st.Body, render.InkSoft}, {f.dim(p.free, overFirm(f.s, f.known, p)), strong, render.InkMain}}
 	var spare []line
 	for _, w := range render.Wrap(p.spareWords(f.canvas), strong.Size, strong.Face, f.clip.Max.X-x) {

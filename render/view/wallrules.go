@@ -25,6 +25,10 @@ func (f *facing) below(frame render.Rect) {
 	if len(studs.spans) > 1 {
 		levels = append(levels, []rule{f.levelRule(studs)})
 	}
+	if f.o.Beside && len(levels) > 0 { // the plan over it has the rest
+		f.studRule(frame, levels)
+		return
+	}
 	for _, r := range f.rowsOf(f.along(), 0, f.w.Len) {
 		levels = append(levels, []rule{f.levelRule(r)})
 	}
@@ -34,11 +38,18 @@ func (f *facing) below(frame render.Rect) {
 		whole.Words, whole.Ink = "("+f.dim(f.w.Len, true)+"?)", render.InkCannotTell
 	}
 	levels = append(levels, []rule{f.levelRule(row{stops: []float64{0, f.w.Len}, spans: []render.Span{whole}})})
+	if len(studs.spans) > 1 {
+		f.studRule(frame, levels)
+		return
+	}
+	f.ruleSide(below, frame, levels, 0)
+}
+
+// studRule draws rows of which the first is that of the studs, and names it.
+func (f *facing) studRule(frame render.Rect, levels [][]rule) {
 	first := len(f.marks)
 	f.ruleSide(below, frame, levels, 0)
-	if len(studs.spans) > 1 {
-		f.nameRow(f.marks[first:], "stud centres")
-	}
+	f.nameRow(f.marks[first:], "stud centres")
 }
 
 // nameRow writes what the first row of dimensions is of, before its left end.

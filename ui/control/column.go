@@ -54,3 +54,14 @@ func (c *column) MinSize(items []fyne.CanvasObject) fyne.Size {
 	}
 	return out
 }
+
+// Stacked is the layout of strips one below the other without any air.
+type Stacked struct{}
+
+// Layout is asked for by the toolkit.
+func (Stacked) Layout(items []fyne.CanvasObject, size fyne.Size) {
+	(&column{}).Layout(items, size)
+}
+
+// MinSize is asked for by the toolkit.
+func (Stacked) MinSize(items []fyne.CanvasObject) fyne.Size { return (&column{}).MinSize(items) }

@@ -117,6 +117,9 @@ func (s *Sketch) Drawing() render.Drawing {
 	return s.drawing
 }
 
+// Paint draws into a picture of so many pixels.
+func (s *Sketch) Paint(w, h int) image.Image { return s.pixels(w, h) }
+
 // pixels is called by the toolkit when it paints: what several events changed is drawn once.
 func (s *Sketch) pixels(w, h int) image.Image {
 	return s.paint.draw(s.Drawing(), s.Ground, Paper(s.Size().Width), w, h)
