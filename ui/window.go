@@ -27,6 +27,7 @@ type Window struct {
 	jumps   map[stage]func(key string) // goes to the field of a key
 	middle  *fyne.Container
 	place   *placeStage
+	bed     *bedPane
 	empty   fyne.CanvasObject
 	folder  string               // of recovery copies of jobs without a file
 	openURL func(*url.URL) error // opens something in the system's own program; nil: nothing is opened
@@ -60,8 +61,9 @@ func New(a fyne.App, s *session.Session, folder string) *Window {
 	w.tape = newTape(w)
 	w.status = newStatus(w)
 	w.place = newPlaceStage(w)
-	w.stages = map[stage]fyne.CanvasObject{placingStage: w.place.object}
-	w.jumps = map[stage]func(string){}
+	w.bed = newBedPane(w)
+	w.stages = map[stage]fyne.CanvasObject{placingStage: w.place.object, bedStage: w.bed.object}
+	w.jumps = map[stage]func(string){bedStage: w.bed.sizes.jump}
 	w.empty = w.newEmpty()
 	w.middle = container.NewStack(w.empty)
 	w.win.SetContent(container.New(frame{}, w.tape.object, container.New(underBanner{}, w.banner.object, w.middle), w.status.object))
@@ -119,11 +121,15 @@ func (w *Window) repaint() {
 	w.tape.redraw()
 	w.status.redraw()
 	w.place.redraw()
+	w.bed.redraw()
 }
 
 func (w *Window) key(e *fyne.KeyEvent) {
-	if w.stage == placingStage {
+	switch w.stage {
+	case placingStage:
 		w.place.key(e)
+	case bedStage:
+		w.bed.key(e)
 	}
 }
 

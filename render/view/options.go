@@ -129,16 +129,16 @@ func (o Options) mount(title string, c *canvas) render.Drawing {
 	if len(o.Lit) > 0 {
 		d = d.Light(c.st.Lit, o.Lit...)
 	}
-	refuse(d.Marks, c.st.Refused, o.Refused)
+	refuse(d.Marks, c.st, o.Refused)
 	return d
 }
 
-// refuse draws the lines of some refs with the pen of what cannot be built.
-func refuse(marks []render.Mark, pen render.Pen, refs []string) {
+// refuse draws the lines of some refs, leaders left out, with the pen of what cannot be built.
+func refuse(marks []render.Mark, st render.Style, refs []string) {
 	for i := range marks {
 		m := &marks[i]
-		if m.Kind == render.KindStroke && slices.ContainsFunc(refs, func(of string) bool { return render.Under(m.Ref, of) }) {
-			m.Pen = pen
+		if m.Kind == render.KindStroke && m.Pen.Width > st.Extension.Width && slices.ContainsFunc(refs, func(of string) bool { return render.Under(m.Ref, of) }) {
+			m.Pen = st.Refused
 		}
 	}
 }
