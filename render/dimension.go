@@ -8,9 +8,11 @@ type Dimension struct {
 	Ref      string
 	From, To Point // the middles of the ticks
 	Words    string
-	Ink      Ink  // of the words, the line and its ticks
-	Beside   bool // the words stand beside an unbroken line though there is room in it
-	Before   bool // words outside the line stand before From, or left of or above it, not after To, right or below
+	Ink      Ink     // of the words, the line and its ticks
+	Beside   bool    // the words stand beside an unbroken line though there is room in it
+	Before   bool    // words outside the line stand before From, or left of or above it, not after To, right or below
+	Share    float64 // how far along the line the words stand; 0: in its middle
+	Bare     bool    // no ticks: what it runs between is seen
 }
 
 // Dimension returns the line, its 45 degree ticks and its words.
@@ -20,6 +22,8 @@ func (s Style) Dimension(d Dimension) []Mark {
 	switch {
 	case d.Beside:
 		return s.beside(d)
+	case d.Share != 0:
+		return s.slanted(d)
 	case level && !upright:
 		return s.chain(d.alone(Level, a.Y, a.X, b.X), d.Before != (a.X > b.X))
 	case upright && !level:
@@ -45,7 +49,11 @@ func (s Style) slanted(d Dimension) []Mark {
 	}
 	dir := unit(b.Minus(a))
 	length := b.Minus(a).Length()
-	words := s.Measure.Text(a.Between(b, 0.5), d.Words, d.Ink, Centre)
+	share := d.Share
+	if share == 0 {
+		share = 0.5
+	}
+	words := s.Measure.Text(a.Between(b, share), d.Words, d.Ink, Centre)
 	half := reach(dir, s.halfSize(words))
 	line := Line(a, b)
 	if length >= 2*(half+s.Tick) {
@@ -59,6 +67,9 @@ func (s Style) slanted(d Dimension) []Mark {
 
 // dimensionMarks returns the marks of a dimension of its own.
 func (s Style) dimensionMarks(d Dimension, line Path, dir Point, words Text) []Mark {
+	if d.Bare {
+		return []Mark{Stroke(d.Ref, line, s.Thin.In(d.Ink)), Words(d.Ref, words.Middled())}
+	}
 	return []Mark{
 		Stroke(d.Ref, line, s.Thin.In(d.Ink)),
 		s.tick(d.Ref, d.From, dir, d.Ink),

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
 
+	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/samples"
 	"bunkwright/ui/control"
@@ -30,9 +31,17 @@ func (w *Window) newEmpty() fyne.CanvasObject {
 	return container.NewStack(ground, container.New(layout.NewCenterLayout(), column))
 }
 
-// sampleWords names a sample: "town house" for town-house.toml.
+// sampleWords names a sample by its job, and by its file: "Attic bunk (attic)".
 func sampleWords(file string) string {
-	return strings.ReplaceAll(strings.TrimSuffix(file, ".toml"), "-", " ")
+	short := strings.ReplaceAll(strings.TrimSuffix(file, ".toml"), "-", " ")
+	data, err := samples.Files.ReadFile(file)
+	if err != nil {
+		return short
+	}
+	if f, err := jobfile.Load(data, file); err == nil && f.Job.Name != "" {
+		return f.Job.Name + " (" + short + ")"
+	}
+	return short
 }
 
 // words are a title and a line under it on the ground of the drawings.

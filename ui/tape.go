@@ -49,6 +49,8 @@ func newTape(w *Window) *tape {
 	}
 	objects = append(objects, t.undo, t.redo, t.units[0], t.units[1])
 	t.object = container.New(tapeLayout{t}, objects...)
+	t.undo.Off(true)
+	t.redo.Off(true)
 	w.live.watch(t.redraw)
 	return t
 }

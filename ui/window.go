@@ -27,6 +27,7 @@ type Window struct {
 	jumps   map[stage]func(key string) // goes to the field of a key
 	middle  *fyne.Container
 	place   *placeStage
+	room    *roomPanel
 	bed     *bedPane
 	empty   fyne.CanvasObject
 	folder  string               // of recovery copies of jobs without a file
@@ -64,6 +65,8 @@ func New(a fyne.App, s *session.Session, folder string) *Window {
 	w.bed = newBedPane(w)
 	w.stages = map[stage]fyne.CanvasObject{placingStage: w.place.object, bedStage: w.bed.object}
 	w.jumps = map[stage]func(string){bedStage: w.bed.sizes.jump}
+	w.room = newRoomPanel(w)
+	w.room.hook()
 	w.empty = w.newEmpty()
 	w.middle = container.NewStack(w.empty)
 	w.win.SetContent(container.New(frame{}, w.tape.object, container.New(underBanner{}, w.banner.object, w.middle), w.status.object))
@@ -121,6 +124,7 @@ func (w *Window) repaint() {
 	w.tape.redraw()
 	w.status.redraw()
 	w.place.redraw()
+	w.room.redraw()
 	w.bed.redraw()
 }
 
@@ -128,6 +132,8 @@ func (w *Window) key(e *fyne.KeyEvent) {
 	switch w.stage {
 	case placingStage:
 		w.place.key(e)
+	case roomStage:
+		w.room.key(e)
 	case bedStage:
 		w.bed.key(e)
 	}

@@ -17,6 +17,7 @@ type canvas struct {
 	spots map[string]render.Point // where the sign of a ref may stand
 	room  render.Path             // what floor labels keep inside; empty: anywhere
 	rings map[string]bool         // refs that carry the ring of what is not in
+	stood []render.Rect           // words that rows of dimensions keep off
 	rough bool                    // only the size counts: labels, and what lies within the rest, may be left out
 }
 

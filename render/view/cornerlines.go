@@ -17,8 +17,8 @@ const shortestLine = 0.05
 // line3 is a piece of an edge.
 type line3 struct{ a, b geom.V3 }
 
-// stretch is a part of an edge, 0 its beginning and 1 its end.
-type stretch struct{ from, to float64 }
+// portion is a stretch of an edge: 0 is where that begins, 1 where it ends.
+type portion struct{ from, to float64 }
 
 // seenEdges returns what is seen of the edges of a block. An edge is seen where one of the two faces that meet in it is turned to who
 // looks and no other block stands before it.
@@ -47,11 +47,11 @@ func (v *cornerView) seenEdges(i int) []line3 {
 }
 
 // hiding returns the stretches of the edge of a block from p to q that other blocks hide.
-func (v *cornerView) hiding(own int, p, q geom.V3) []stretch {
+func (v *cornerView) hiding(own int, p, q geom.V3) []portion {
 	a, b := v.flat(p), v.flat(q)
 	lo, hi := geom.V2{X: min(a.X, b.X), Y: min(a.Y, b.Y)}, geom.V2{X: max(a.X, b.X), Y: max(a.Y, b.Y)}
 	far := min(p.Dot(v.toward), q.Dot(v.toward))
-	var out []stretch
+	var out []portion
 	for i := range v.blocks {
 		o := &v.blocks[i]
 		if i == own || o.near <= far || o.hi.X <= lo.X || o.lo.X >= hi.X || o.hi.Y <= lo.Y || o.lo.Y >= hi.Y {
@@ -64,13 +64,13 @@ func (v *cornerView) hiding(own int, p, q geom.V3) []stretch {
 	return out
 }
 
-// hides returns the stretch of the line from p along e that the block hides. The point at t of the line is hidden where, for some s of 0 or
+// hides returns the portion of the line from p along e that the block hides. The point at t of the line is hidden where, for some s of 0 or
 // more, p + t e + s toward lies within all six faces. Each face bounds s from below or from above by a line in t, or t itself; t is hidden
 // where every lower bound lies under every upper one.
-func (b *block3) hides(p, e geom.V3) (stretch, bool) {
+func (b *block3) hides(p, e geom.V3) (portion, bool) {
 	var below, above [7]bound
 	lows, highs := 1, 0 // the first lower bound is s = 0
-	t := stretch{0, 1}
+	t := portion{0, 1}
 	for k := range b.faces {
 		f := &b.faces[k]
 		room, along := f.c-inset-f.n.Dot(p), f.n.Dot(e)
@@ -96,8 +96,8 @@ func (b *block3) hides(p, e geom.V3) (stretch, bool) {
 // bound is a line in t: at + by t.
 type bound struct{ at, by float64 }
 
-// keep keeps of a stretch where at + by t is more than 0.
-func (s *stretch) keep(at, by float64) {
+// keep keeps of a portion where at + by t is more than 0.
+func (s *portion) keep(at, by float64) {
 	switch {
 	case math.Abs(by) < 1e-12:
 		if at <= 0 {
@@ -111,18 +111,18 @@ func (s *stretch) keep(at, by float64) {
 }
 
 // unhidden returns what hidden stretches leave of 0 to 1.
-func unhidden(hidden []stretch) []stretch {
-	slices.SortFunc(hidden, func(a, b stretch) int { return cmp.Compare(a.from, b.from) })
-	var out []stretch
+func unhidden(hidden []portion) []portion {
+	slices.SortFunc(hidden, func(a, b portion) int { return cmp.Compare(a.from, b.from) })
+	var out []portion
 	at := 0.0
 	for _, h := range hidden {
 		if h.from > at {
-			out = append(out, stretch{at, h.from})
+			out = append(out, portion{at, h.from})
 		}
 		at = max(at, h.to)
 	}
 	if at < 1 {
-		out = append(out, stretch{at, 1})
+		out = append(out, portion{at, 1})
 	}
 	return out
 }

@@ -23,20 +23,22 @@ const (
 
 // Options say how a view is drawn. The zero value draws for the screen in feet and inches, at the plain scale, as large as it comes out.
 type Options struct {
-	On      Medium
-	Unit    length.Unit
-	Scale   float64       // mm on paper for each mm of the room; 0: the largest that fits the box, without a box 1:24
-	W, H    render.Paper  // the box; 0: as large as what is drawn
-	Origin  *render.Point // where the view's origin stands (corner A of the plan, the left end of a wall at the floor); nil: centred in the box
-	Top     string        // wall that lies level at the top of the plan; "": the first
-	Lit     []string      // refs of what is lit, such as the parts of an opened question
-	LitAs   fit.Verdict   // the verdict of that question
-	Mirror  bool          // views of the bed alone: it is built as its mirror image
-	Beside  bool          // on a screen, beside another view: what that shows is left out, and names that find no room near their things
-	Sparse  bool          // there is little room: the bed is dimensioned and the walls, openings are not
-	Names   bool          // the view from a corner names its parts
-	Refused []string      // refs of parts whose size cannot be built: the drawing shows the last that could
-	CutOn   int           // number of the sheet that shows the section: the plan then marks where it is cut
+	On     Medium
+	Unit   length.Unit
+	Scale  float64       // mm on paper for each mm of the room; 0: the largest that fits the box, without a box 1:24
+	W, H   render.Paper  // the box; 0: as large as what is drawn
+	Origin *render.Point // where the view's origin stands (corner A of the plan, the left end of a wall at the floor); nil: centred in the box
+	Top    string        // wall that lies level at the top of the plan; "": the first
+	Lit    []string      // refs of what is lit, such as the parts of an opened question
+	LitAs  fit.Verdict   // the verdict of that question
+	Mirror bool          // views of the bed alone: it is built as its mirror image
+	Beside bool          // on a screen, beside another view: what that shows is left out, and names that find no room near their things
+	Sparse bool          // there is little room: the bed is dimensioned and the walls, openings are not
+	Chosen string        // RoomAsRead: key of the wall, thing or reading that is chosen
+	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
+
+	Names   bool     // the view from a corner names its parts
+	Refused []string // refs of parts whose size cannot be built: the drawing shows the last that could
 }
 
 // plainScale is 1/2 in to 1 ft.

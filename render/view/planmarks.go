@@ -55,11 +55,7 @@ func (p *planner) foot() {
 	b := render.Bounds(p.marks)
 	top, wide := b.Max.Y+p.st.Gap*2, b.W()
 	if !p.paper() {
-		unit, n, name := p.o.barOf(p.k)
-		marks := p.st.ScaleBar("scale", render.Point{}, unit, n, name)
-		box := render.Bounds(marks)
-		p.add(render.Shift(marks, render.Point{X: b.Max.X - box.Max.X, Y: top - box.Min.Y})...)
-		wide -= box.W() + p.st.Gap*4
+		wide -= p.scaleBar(b.Max.X, top) + p.st.Gap*4
 	}
 	if !p.s.Stands {
 		words := joined(": ", "The bed is not placed yet", p.s.Wants)
@@ -69,4 +65,13 @@ func (p *planner) foot() {
 		at := render.Point{X: b.Min.X, Y: top + p.st.Body.Size}
 		p.add(p.st.Body.Paragraph("bed", at, words, max(wide, 40), render.InkCannotTell)...)
 	}
+}
+
+// scaleBar draws the scale with its right upper end at a place, and returns its width.
+func (p *planner) scaleBar(right, top render.Paper) render.Paper {
+	unit, n, name := p.o.barOf(p.k)
+	marks := p.st.ScaleBar("scale", render.Point{}, unit, n, name)
+	box := render.Bounds(marks)
+	p.add(render.Shift(marks, render.Point{X: right - box.Max.X, Y: top - box.Min.Y})...)
+	return box.W()
 }

@@ -30,20 +30,33 @@ func (p *planner) sideOf(w *fit.Wall) side {
 
 // rules draws the dimensions outside every wall: openings and bed on the inner rows, the whole length on the outer one.
 func (p *planner) rules() {
+	p.rulesOf(func(w *fit.Wall) [][]row {
+		var levels [][]row
+		for _, r := range append(p.rowsOf(p.alongWall(w), 0, w.Len), p.wholeRow(w)) {
+			levels = append(levels, []row{r})
+		}
+		return levels
+	})
+}
+
+// rulesOf draws the rows of every wall outside it, the innermost first; the rows of one level share a line.
+func (p *planner) rulesOf(rowsOf func(*fit.Wall) [][]row) {
 	var levels [aslant][][]rule // by side, the outermost first
 	for i := range p.walls {
 		w := &p.walls[i]
 		k := p.sideOf(w.w)
-		rows := append(p.rowsOf(p.alongWall(w.w), 0, w.w.Len), p.wholeRow(w.w))
+		rows := rowsOf(w.w)
 		if k == aslant {
 			p.ruleAslant(w, rows)
 			continue
 		}
-		for n, r := range backwards(rows) {
+		for n, level := range backwards(rows) {
 			if n == len(levels[k]) {
 				levels[k] = append(levels[k], nil)
 			}
-			levels[k][n] = append(levels[k][n], p.ruleOf(k, w, r))
+			for _, r := range level {
+				levels[k][n] = append(levels[k][n], p.ruleOf(k, w, r))
+			}
 		}
 	}
 	for k, list := range levels {
@@ -156,16 +169,18 @@ func (p *planner) outer() render.Rect {
 }
 
 // ruleAslant draws the dimensions of a wall that is square to nothing along it, row by row.
-func (p *planner) ruleAslant(w *planWall, rows []row) {
+func (p *planner) ruleAslant(w *planWall, levels [][]row) {
 	out := p.dir(w.w.In).Mul(-1)
 	step := render.Point{X: render.Paper(out.X), Y: render.Paper(-out.Y)}.Times(float64(p.st.Measure.Size * 2))
 	base := step.Times(0.6)
-	for _, row := range rows {
+	for _, level := range levels {
 		base = base.Plus(step)
-		for i, span := range row.spans {
-			a := p.on(w.point(row.stops[i], w.deep)).Plus(base)
-			b := p.on(w.point(row.stops[i+1], w.deep)).Plus(base)
-			p.add(p.st.Dimension(render.Dimension{Ref: span.Ref, From: a, To: b, Words: span.Words, Ink: span.Ink})...)
+		for _, row := range level {
+			for i, span := range row.spans {
+				a := p.on(w.point(row.stops[i], w.deep)).Plus(base)
+				b := p.on(w.point(row.stops[i+1], w.deep)).Plus(base)
+				p.add(p.st.Dimension(render.Dimension{Ref: span.Ref, From: a, To: b, Words: span.Words, Ink: span.Ink})...)
+			}
 		}
 	}
 }

@@ -33,8 +33,9 @@ func (p *planner) notIn(ref, name string, home render.Point) {
 }
 
 // studs puts a dot in the wall for every stud of the bed's wall: filled where it was found twice.
-func (p *planner) studs() {
-	w := p.bedWall()
+func (p *planner) studs() { p.studsIn(p.bedWall()) }
+
+func (p *planner) studsIn(w *fit.Wall) {
 	if w == nil {
 		return
 	}

@@ -135,10 +135,19 @@ func (p *planner) wallPiece(w *planWall, lo, hi float64) {
 		p.stroke(w.ref, render.Hatch(quad, p.st.Hatch, 45), p.st.Thin)
 		return
 	}
-	p.fill(w.ref, quad, render.InkWallCut)
+	ink := p.wallInk(w)
+	p.fill(w.ref, quad, ink)
 	if hi >= w.w.Len { // closes the seam that is left between two walls where a fill's edge is soft
-		p.stroke("", p.line(w.w.B, w.outerB), p.st.Post.In(render.InkWallCut))
+		p.stroke("", p.line(w.w.B, w.outerB), p.st.Post.In(ink))
 	}
+}
+
+// wallInk is that of a wall cut through, another for the chosen one.
+func (p *planner) wallInk(w *planWall) render.Ink {
+	if render.Under(p.o.Chosen, w.ref) {
+		return render.InkChosenWall
+	}
+	return render.InkWallCut
 }
 
 // wallEdges draws both faces of a wall and the ends at its openings.

@@ -37,7 +37,7 @@ type rule struct {
 // start where one reaches beyond the frame's corners.
 func (c *canvas) ruleSide(k side, frame render.Rect, levels [][]rule, spill render.Paper) {
 	at := [aslant]render.Paper{above: frame.Min.Y, right: frame.Max.X, below: frame.Max.Y, left: frame.Min.X}[k]
-	taken := boxes{lines: []render.Rect{frame.Grow(c.st.Gap)}}
+	taken := boxes{words: slices.Clone(c.stood), lines: []render.Rect{frame.Grow(c.st.Gap)}}
 	for i, rules := range levels {
 		marks := c.chains(k, 0, rules)
 		if b := render.Bounds(marks); i == 0 && k.level() && (b.Min.X < frame.Min.X || b.Max.X > frame.Max.X) {

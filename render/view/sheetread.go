@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"bunkwright/furniture/fit"
 	"bunkwright/room/length"
 )
 
@@ -54,13 +55,20 @@ func (b *binder) howSure() string {
 	if len(b.s.Walls) == 0 {
 		return "the shape of the room is not determined"
 	}
-	most := 0.0
-	for i := range b.s.Survey.Layout.X {
-		most = math.Max(most, b.s.Survey.Sigma(b.s.Survey.Layout.X[i]))
-		most = math.Max(most, b.s.Survey.Sigma(b.s.Survey.Layout.Y[i]))
+	return "the corners of the room are known to ±" + ShapeKnown(b.s, b.o.Unit) + "; ± is 2 u for safety, 1.645 u for the rest"
+}
+
+// ShapeKnown says within what the corners of a room are known: twice the largest standard uncertainty, "" where they are not determined.
+func ShapeKnown(s *fit.Scene, u length.Unit) string {
+	if len(s.Walls) == 0 {
+		return ""
 	}
-	plus := length.Format(length.FromMM(2*most), length.Style{Unit: b.o.Unit, Rounding: length.AwayFromZero})
-	return "the corners of the room are known to ±" + plus + "; ± is 2 u for safety, 1.645 u for the rest"
+	most := 0.0
+	for i := range s.Survey.Layout.X {
+		most = math.Max(most, s.Survey.Sigma(s.Survey.Layout.X[i]))
+		most = math.Max(most, s.Survey.Sigma(s.Survey.Layout.Y[i]))
+	}
+	return length.Format(length.FromMM(2*most), length.Style{Unit: u, Rounding: length.AwayFromZero})
 }
 
 // besidePlan lists what is to be read again, and readings that the plan does not show.

@@ -1,0 +1,200 @@
+package ui
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"bunkwright/furniture/job"
+	"bunkwright/ui/control"
+	"bunkwright/ui/session"
+)
+
+// roomPanel is where the room is described: the plan with its readings, the form of what is chosen, the table of readings side by side.
+type roomPanel struct {
+	w      *Window
+	object *control.Panes
+	plan   *roomPlan
+	form   *roomForm
+	table  *roomTable
+	chosen string // key of a wall, a thing, or a reading
+	adding string // table of the thing that the next click on the plan adds, "" for none
+}
+
+func newRoomPanel(w *Window) *roomPanel {
+	r := &roomPanel{w: w, chosen: "wall.AB"}
+	r.plan = newRoomPlan(r)
+	r.form = newRoomForm(r)
+	r.table = newRoomTable(r)
+	r.object = control.NewPanes(r.plan.object, r.form.object, r.table.object, [2]float32{0.54, 0.71})
+	w.live.watch(r.redraw)
+	return r
+}
+
+// hook makes it one of the stages of the window.
+func (r *roomPanel) hook() {
+	r.w.stages[roomStage] = container.NewStack(r.object)
+	r.w.jumps[roomStage] = func(key string) { r.choose(key, true) }
+}
+
+func (r *roomPanel) redraw() {
+	r.keep()
+	r.plan.redraw()
+	r.form.follow()
+	r.table.redraw()
+}
+
+// keep holds the choice on something that is there: after an undo the chosen thing may be gone.
+func (r *roomPanel) keep() {
+	j := r.w.session.Job()
+	if j == nil || session.Exists(j, session.Subject(r.chosen)) {
+		return
+	}
+	r.chosen = "room"
+	if keys := session.WallKeys(&j.Room); len(keys) > 0 {
+		r.chosen = "wall." + keys[0]
+	}
+}
+
+// choose shows the form of a wall, thing or reading and lights it on the plan; focus goes to its field.
+func (r *roomPanel) choose(key string, focus bool) {
+	if j := r.w.session.Job(); j == nil || !session.Exists(j, session.Subject(key)) {
+		return
+	}
+	if r.chosen != key {
+		r.chosen = key
+		r.plan.redraw()
+		r.form.follow()
+		r.table.redraw()
+		r.table.reveal(key)
+	}
+	if focus {
+		r.form.focus(key)
+	}
+}
+
+// set makes a typed text an edit of the room.
+func (r *roomPanel) set(key, label, text string) error {
+	return plain(r.w.session.Do("Set "+label, "", func(j *job.Job) (*job.Job, error) { return session.SetRoom(j, key, text) }))
+}
+
+// removeChosen takes the chosen thing out of the room, or forgets the chosen reading.
+func (r *roomPanel) removeChosen() {
+	j := r.w.session.Job()
+	subject := session.Subject(r.chosen)
+	table, _, _ := strings.Cut(subject, ".")
+	switch {
+	case j == nil:
+	case r.chosen != subject:
+		key := r.chosen
+		r.w.do("Forget a reading", "", func(j *job.Job) (*job.Job, error) { return session.Forget(j, key) })
+	case table == "wall" || table == "corner" || table == "room" || table == "floor":
+		r.w.status.at("walls, corners and floor stay; what is in the room can be removed")
+	default:
+		name := r.nameOf(subject)
+		r.w.do("Remove the "+name, "", func(j *job.Job) (*job.Job, error) { return session.RemoveThing(j, subject) })
+		r.w.status.at("the " + name + " is removed; Undo brings it back")
+	}
+}
+
+// nameOf says in words what a key is of.
+func (r *roomPanel) nameOf(subject string) string {
+	j := r.w.session.Job()
+	table, name, _ := strings.Cut(subject, ".")
+	letters := []rune(name)
+	switch {
+	case table == "room" || table == "floor":
+		return table
+	case (table == "wall" || table == "diagonal") && len(letters) == 2:
+		return table + " " + string(letters[0]) + " to " + string(letters[1])
+	case table == "corner":
+		return "corner " + name
+	}
+	for _, t := range session.Things(&j.Room) {
+		if t.Key == subject {
+			return t.Name
+		}
+	}
+	return strings.ReplaceAll(subject, ".", " ")
+}
+
+// next goes to the wall or thing after the chosen one, or by -1 before it.
+func (r *roomPanel) next(by int) {
+	j := r.w.session.Job()
+	if j == nil {
+		return
+	}
+	subject := session.Subject(r.chosen)
+	var keys []string
+	if strings.HasPrefix(subject, "wall.") || subject == "room" || subject == "floor" || strings.HasPrefix(subject, "corner.") || strings.HasPrefix(subject, "diagonal.") {
+		for _, k := range session.WallKeys(&j.Room) {
+			keys = append(keys, "wall."+k)
+		}
+	} else {
+		for _, t := range session.Things(&j.Room) {
+			keys = append(keys, t.Key)
+		}
+	}
+	for i, k := range keys {
+		if k == subject {
+			r.choose(keys[(i+by+len(keys))%len(keys)], false)
+			return
+		}
+	}
+	if len(keys) > 0 {
+		r.choose(keys[0], false)
+	}
+}
+
+// key does what the keys do while no field has the focus.
+func (r *roomPanel) key(e *fyne.KeyEvent) bool {
+	switch e.Name {
+	case fyne.KeyDelete, fyne.KeyBackspace:
+		r.removeChosen()
+	case fyne.KeyEscape:
+		r.plan.giveUp()
+	case fyne.KeyLeft:
+		r.next(-1)
+	case fyne.KeyRight:
+		r.next(1)
+	case fyne.KeyUp:
+		r.table.step(-1)
+	case fyne.KeyDown:
+		r.table.step(1)
+	case fyne.KeyReturn, fyne.KeyEnter:
+		r.form.focus(r.chosen)
+	case fyne.KeyInsert, fyne.KeyA:
+		r.plan.offer()
+	default:
+		return false
+	}
+	return true
+}
+
+// rename sets a text; where it is the name of the chosen thing, the choice goes along.
+func (r *roomPanel) rename(key, label, text string) error {
+	subject := session.Subject(r.chosen)
+	if key != subject+".key" {
+		return r.set(key, label, text)
+	}
+	was := r.chosen
+	table, _, _ := strings.Cut(subject, ".")
+	r.chosen = table + "." + text
+	err := plain(r.w.session.Do("Rename", "", func(j *job.Job) (*job.Job, error) { return session.Rename(j, subject, text) }))
+	if err != nil {
+		r.chosen = was
+	}
+	return err
+}
+
+// sentenceOf explains a field of a reading.
+func (r *roomPanel) sentenceOf(key, label string) string {
+	words := label + keyWords(strings.TrimSuffix(key, ".2"))
+	for _, t := range session.Readings(r.w.session.Job(), nil) {
+		if t.Key == key {
+			words += "; " + stateWords(t)
+		}
+	}
+	return words
+}

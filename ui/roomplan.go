@@ -1,0 +1,265 @@
+package ui
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"bunkwright/furniture/fit"
+	"bunkwright/render"
+	"bunkwright/render/view"
+	"bunkwright/ui/control"
+	"bunkwright/ui/session"
+)
+
+// roomPlan is the room from above with every reading on it.
+type roomPlan struct {
+	r      *roomPanel
+	object fyne.CanvasObject
+	sketch *control.Sketch
+	add    *control.Press
+	cam    roomCamera
+	pulled string     // ref of the wall or corner that is dragged, "" where the drawing is
+	shown  *fit.Scene // the room while a wall is dragged, nil else
+	news   string     // what the drag would change
+}
+
+// roomCamera says at which scale and where the plan is drawn.
+type roomCamera struct {
+	fitted  bool
+	w, h    render.Paper
+	outline string
+	scale   float64
+	at      render.Point
+	held    render.Point
+}
+
+// Heights of the heading over the plan and of the legend under it.
+var (
+	planHead = render.Px(52)
+	planFoot = render.Px(54)
+)
+
+func newRoomPlan(r *roomPanel) *roomPlan {
+	p := &roomPlan{r: r}
+	p.sketch = control.NewSketch(render.InkPaper, p.draw)
+	p.sketch.Least = fyne.NewSize(380, 300)
+	p.sketch.Tap, p.sketch.Hover, p.sketch.Wheel, p.sketch.Key = p.tap, p.hover, p.zoom, r.key
+	p.sketch.Grab, p.sketch.Drag, p.sketch.Drop, p.sketch.Shape = p.grab, p.drag, p.drop, p.shape
+	p.add = control.NewButton(render.InkPaper, func() string { return "Add to the room" }, false, p.offer)
+	p.add.Says = func() string {
+		return "choose a door, a window, a fan or whatever there is, then click where it is (key: A)"
+	}
+	p.object = container.New(planFrame{p}, p.sketch, p.add)
+	return p
+}
+
+func (p *roomPlan) redraw() {
+	p.sketch.Redraw()
+	p.add.Redraw()
+}
+
+func (p *roomPlan) scene() *fit.Scene {
+	if p.shown != nil {
+		return p.shown
+	}
+	return p.r.w.live.scene
+}
+
+func (p *roomPlan) draw(w, h render.Paper) render.Drawing {
+	d := render.Drawing{W: w, H: h}
+	s := p.scene()
+	d.Add(heading(render.Px(16), render.Px(14), "The room as read", "from above, to scale")...)
+	if s == nil {
+		return d
+	}
+	p.follow(w, h)
+	o := p.options(w, h)
+	if len(s.Walls) > 0 {
+		o.Scale, o.Origin = p.cam.scale, &p.cam.at
+	}
+	plan := view.RoomAsRead(s, o)
+	d.Scale, d.Origin = plan.Scale, plan.Origin
+	box := render.Rect{Min: render.Point{Y: planHead}, Max: render.Point{X: w, Y: h - planFoot}}
+	d.Add(clipped(plan.Marks, box)...)
+	d.Add(p.legend(w, h)...)
+	if p.sketch.Focused() {
+		d.Add(control.FocusRing(w, h, control.State{Focus: true})...)
+	}
+	return d
+}
+
+func (p *roomPlan) options(w, h render.Paper) view.Options {
+	return view.Options{Unit: p.r.w.live.unit(), Chosen: p.r.chosen, W: w, H: h}
+}
+
+// follow fits the plan to the box where the box or the room differ.
+func (p *roomPlan) follow(w, h render.Paper) {
+	c, s := &p.cam, p.scene()
+	if c.fitted && c.w == w && c.h == h && c.outline == s.Job.Room.Outline {
+		return
+	}
+	o := p.options(w, h)
+	o.W, o.H = w-render.Px(20), h-planHead-planFoot-render.Px(4)
+	o.Chosen = ""
+	plan := view.RoomAsRead(s, o)
+	*c = roomCamera{true, w, h, s.Job.Room.Outline, plan.Scale, plan.Origin.Plus(render.Point{X: render.Px(10), Y: planHead}), render.Point{}}
+}
+
+func (p *roomPlan) fitAll() {
+	p.cam.fitted = false
+	p.redraw()
+}
+
+func (p *roomPlan) zoom(at render.Point, dy float32) {
+	k := 1 + max(-0.5, min(0.5, float64(dy)/200))
+	next := max(0.005, min(1, p.cam.scale*k))
+	p.cam.at = at.Plus(p.cam.at.Minus(at).Times(next / p.cam.scale))
+	p.cam.scale = next
+	p.redraw()
+}
+
+// legend says how the values are known.
+func (p *roomPlan) legend(w, h render.Paper) []render.Mark {
+	st := render.ScreenStyle
+	top := h - planFoot
+	marks := []render.Mark{render.Stroke("", render.Line(render.Point{X: render.Px(16), Y: top}, render.Point{X: w - render.Px(16), Y: top}), render.Pen{Width: render.Px(1), Ink: render.InkHairline})}
+	figure := `9' 10"`
+	if p.r.w.live.unit().String() == "mm" {
+		figure = "3000"
+	}
+	x, step := render.Px(16), (w-render.Px(32))/4
+	for i, e := range [4][2]string{{"two readings", "agree"}, {"read once,", "not trusted yet"}, {"not in yet,", "place assumed"}, {"chosen in", "the form"}} {
+		at := x + render.Paper(i)*step
+		words := at
+		switch i {
+		case 0, 1:
+			f := figure
+			if i == 1 {
+				f = "(" + f + ")"
+			}
+			marks = append(marks, render.Words("", st.Measure.Text(render.Point{X: at, Y: top + planFoot/2}, f, render.InkMain, render.Left).Middled()))
+			words += st.Measure.Wide(f)
+		case 2:
+			marks = append(marks, render.SignCannotTell.At("", render.Point{X: at + render.Px(9), Y: top + planFoot/2}, st.Sign)...)
+			words += render.Px(18)
+		case 3:
+			box := render.Rect{Min: render.Point{X: at, Y: top + planFoot/2 - render.Px(7)}, Max: render.Point{X: at + render.Px(24), Y: top + planFoot/2 + render.Px(7)}}
+			marks = append(marks, render.Outlined("", render.Box(box), render.InkChosenWall, st.Post)...)
+			words += render.Px(24)
+		}
+		for k, line := range e {
+			marks = append(marks, render.Words("", st.Body.Text(render.Point{X: words + render.Px(8), Y: top + planFoot/2 + render.Px(float64(17*k)-8.5)}, line, render.InkSoft, render.Left).Middled()))
+		}
+	}
+	return marks
+}
+
+// tap chooses what was clicked, or puts there what is to be added.
+func (p *roomPlan) tap(at control.Pointed) {
+	if p.r.adding != "" {
+		p.addAt(at)
+		return
+	}
+	if key := pointed(at.Refs); key != "" {
+		p.r.choose(key, session.Subject(key) != key)
+	}
+}
+
+// pointed returns the key to choose of what is under the pointer: parts of a thing that are no reading stand for the thing.
+func pointed(refs []string) string {
+	for _, ref := range refs {
+		switch {
+		case ref == "scale" || ref == "":
+		case isReading(ref) || ref == "floor":
+			return ref
+		default:
+			return session.Subject(ref)
+		}
+	}
+	return ""
+}
+
+// hover says what is under the pointer.
+func (p *roomPlan) hover(at control.Pointed) {
+	if p.r.adding != "" {
+		p.r.w.status.at("click where the " + addWords[p.r.adding] + " is; Esc leaves it")
+		return
+	}
+	j := p.r.w.session.Job()
+	key := pointed(at.Refs)
+	if key == "" || j == nil || !session.Exists(j, session.Subject(key)) {
+		p.r.w.status.at("")
+		return
+	}
+	p.r.w.status.at(p.r.sentence(key))
+}
+
+// sentence says what a key is and how it is known.
+func (r *roomPanel) sentence(key string) string {
+	j := r.w.session.Job()
+	for _, t := range session.Readings(j, nil) {
+		if t.Key == key {
+			words := strings.TrimSpace(t.From + " to " + t.To)
+			if t.First == "" {
+				return words + ": not in yet"
+			}
+			return words + ": " + t.First + ", " + stateWords(t)
+		}
+	}
+	words := r.nameOf(session.Subject(key))
+	switch {
+	case strings.HasPrefix(key, "corner."):
+		words += ": drag it to move both walls"
+	case strings.HasPrefix(key, "wall."):
+		words += ": click for its form, drag to move it"
+	default:
+		words += ": click for its form"
+	}
+	return words
+}
+
+// shape is a hand where something can be chosen.
+func (p *roomPlan) shape(at control.Pointed) desktop.Cursor {
+	switch {
+	case p.r.adding != "":
+		return desktop.CrosshairCursor
+	case len(at.Refs) > 0 && at.Refs[0] != "floor" && at.Refs[0] != "scale":
+		return desktop.PointerCursor
+	}
+	return desktop.DefaultCursor
+}
+
+func (p *roomPlan) grab(at control.Pointed) bool {
+	p.cam.held, p.pulled = p.cam.at, ""
+	return p.scene() != nil
+}
+
+func (p *roomPlan) drag(by render.Point, mod fyne.KeyModifier) {
+	p.cam.at = p.cam.held.Plus(by)
+	p.redraw()
+}
+
+func (p *roomPlan) drop() {}
+
+func (p *roomPlan) giveUp() { p.r.adding = "" }
+
+func (p *roomPlan) offer() {}
+
+func (p *roomPlan) addAt(control.Pointed) {}
+
+var addWords = map[string]string{}
+
+// planFrame lays out the plan with its button.
+type planFrame struct{ p *roomPlan }
+
+func (f planFrame) Layout(_ []fyne.CanvasObject, size fyne.Size) {
+	f.p.sketch.Resize(size)
+	min := f.p.add.MinSize()
+	f.p.add.Resize(min)
+	f.p.add.Move(fyne.NewPos(size.Width-min.Width-16, 12))
+}
+
+func (f planFrame) MinSize([]fyne.CanvasObject) fyne.Size { return f.p.sketch.MinSize() }
