@@ -19,6 +19,9 @@ func (w *Window) show(s stage) {
 	w.middle.Objects = []fyne.CanvasObject{o}
 	w.middle.Refresh()
 	w.tape.redraw()
+	if s == bedStage {
+		w.bed.shown()
+	}
 }
 
 // fitAll shows all of what the stage draws.

@@ -114,3 +114,8 @@ func (l *live) worst(of func(fit.Answer) bool) (worst fit.Verdict, ok bool) {
 	}
 	return worst, ok
 }
+
+// shows and say write a length as people read it, in the unit of the job.
+func (l *live) shows(x length.Length) string { return length.Format(x, length.Style{Unit: l.unit()}) }
+
+func (l *live) say(mm float64) string { return l.shows(length.FromMM(mm)) }

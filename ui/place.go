@@ -127,14 +127,18 @@ func heading(x, y render.Paper, title, sub string) []render.Mark {
 }
 
 func (p *placeStage) drawStick(w, h render.Paper) render.Drawing {
+	return storyStick(p.w.live.scene, p.w.live.answers, p.options(w, h), w, h)
+}
+
+// storyStick is the story stick under its heading.
+func storyStick(s *fit.Scene, answers []fit.Answer, o view.Options, w, h render.Paper) render.Drawing {
 	d := render.Drawing{W: w, H: h}
-	l := p.w.live
 	d.Add(heading(render.Px(14), render.Px(14), "Story stick", "floor up to ceiling")...)
-	if l.scene == nil {
+	if s == nil {
 		return d
 	}
-	o := p.options(w-render.Px(12), h-stickHead-render.Px(16))
-	stick := view.Stick(l.scene, l.answers, o)
+	o.W, o.H = w-render.Px(12), h-stickHead-render.Px(16)
+	stick := view.Stick(s, answers, o)
 	d.Add(render.Shift(stick.Marks, render.Point{X: render.Px(6), Y: stickHead + render.Px(6)})...)
 	return d
 }

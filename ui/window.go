@@ -28,6 +28,7 @@ type Window struct {
 	middle  *fyne.Container
 	place   *placeStage
 	room    *roomPanel
+	bed     *bedPane
 	empty   fyne.CanvasObject
 	folder  string               // of recovery copies of jobs without a file
 	openURL func(*url.URL) error // opens something in the system's own program; nil: nothing is opened
@@ -61,8 +62,9 @@ func New(a fyne.App, s *session.Session, folder string) *Window {
 	w.tape = newTape(w)
 	w.status = newStatus(w)
 	w.place = newPlaceStage(w)
-	w.stages = map[stage]fyne.CanvasObject{placingStage: w.place.object}
-	w.jumps = map[stage]func(string){}
+	w.bed = newBedPane(w)
+	w.stages = map[stage]fyne.CanvasObject{placingStage: w.place.object, bedStage: w.bed.object}
+	w.jumps = map[stage]func(string){bedStage: w.bed.sizes.jump}
 	w.room = newRoomPanel(w)
 	w.room.hook()
 	w.empty = w.newEmpty()
@@ -123,6 +125,7 @@ func (w *Window) repaint() {
 	w.status.redraw()
 	w.place.redraw()
 	w.room.redraw()
+	w.bed.redraw()
 }
 
 func (w *Window) key(e *fyne.KeyEvent) {
@@ -131,6 +134,8 @@ func (w *Window) key(e *fyne.KeyEvent) {
 		w.place.key(e)
 	case roomStage:
 		w.room.key(e)
+	case bedStage:
+		w.bed.key(e)
 	}
 }
 

@@ -1,13 +1,9 @@
 package main
 
 import (
-	"encoding/csv"
 	"errors"
 	"fmt"
 	"io"
-	"strconv"
-	"strings"
-	"unicode/utf8"
 
 	"bunkwright/furniture"
 	"bunkwright/furniture/bunk"
@@ -49,7 +45,7 @@ func runParts(s *session, args []string) (int, error) {
 	case *asJSON:
 		return exitSettled, writeJSON(s.out, partsJSON(bed))
 	case *asCSV:
-		return exitSettled, partsCSV(s.out, furniture.CountAlike(bed.Parts), unit)
+		return exitSettled, furniture.ListCSV(s.out, bed.Parts, unit)
 	}
 	printParts(s.out, file.Job.Name, bed, unit)
 	return exitSettled, nil
@@ -65,48 +61,7 @@ func notBuilt(file *jobfile.File, err error) error {
 }
 
 func printParts(w io.Writer, name string, bed bunk.Bed, unit length.Unit) {
-	show := func(l length.Length) string { return length.Format(l, length.Style{Unit: unit}) }
-	rows := [][]string{{"count", "part", "cut from", "section", "length", "when"}}
-	for _, a := range furniture.CountAlike(bed.Parts) {
-		p := a.Part
-		section := show(p.Stock.Thick) + " x " + show(p.Width())
-		rows = append(rows, []string{strconv.Itoa(a.Count), p.Role, p.Stock.Name, section, show(p.Length), p.Class.String()})
-	}
-	fmt.Fprintf(w, "%s: %d boards\n\n%s", name, len(bed.Parts), inColumns(rows, "><<<><"))
-}
-
-// inColumns writes rows below each other, each column as wide as its widest text, with < set left and > set right.
-func inColumns(rows [][]string, set string) string {
-	wide := make([]int, len(set))
-	for _, row := range rows {
-		for i, text := range row {
-			wide[i] = max(wide[i], utf8.RuneCountInString(text))
-		}
-	}
-	var b strings.Builder
-	for _, row := range rows {
-		var cells []string
-		for i, text := range row {
-			fill := strings.Repeat(" ", wide[i]-utf8.RuneCountInString(text))
-			if set[i] == '>' {
-				text, fill = fill, text
-			}
-			cells = append(cells, text+fill)
-		}
-		b.WriteString(strings.TrimRight(strings.Join(cells, "  "), " ") + "\n")
-	}
-	return b.String()
-}
-
-func partsCSV(w io.Writer, alike []furniture.Alike, unit length.Unit) error {
-	out := csv.NewWriter(w)
-	rows := [][]string{{"count", "part", "cut from", "thick", "wide", "length", "when", "ids"}}
-	for _, a := range alike {
-		p := a.Part
-		exact := func(l length.Length) string { return length.Exact(l, unit) }
-		rows = append(rows, []string{fmt.Sprint(a.Count), p.Role, p.Stock.Name, exact(p.Stock.Thick), exact(p.Width()), exact(p.Length), p.Class.String(), a.IDs()})
-	}
-	return out.WriteAll(rows)
+	fmt.Fprintf(w, "%s: %d boards\n\n%s", name, len(bed.Parts), furniture.ListText(bed.Parts, unit))
 }
 
 // The JSON of parts: lengths in mm, positions in the bed's own axes (or those of the wall for what hangs on it).

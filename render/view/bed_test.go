@@ -19,8 +19,11 @@ var bedAloneGoldens = []struct {
 	{"attic-right-end-paper", "attic.toml", Options{On: OnPaper, Unit: length.Millimetres, Scale: 1.0 / 15}, rightEnd},
 	{"attic-above", "attic.toml", Options{Unit: length.Millimetres, W: render.Px(1200), H: render.Px(800)}, BedAbove},
 	{"town-house-left-end-paper", "town-house.toml", Options{On: OnPaper, Unit: length.Inches, Scale: 1.0 / 15}, leftEnd},
+	{"town-house-corner", "town-house.toml", Options{Unit: length.Inches, W: render.Px(780), H: render.Px(400), Names: true}, fromCorner},
 	{"town-house-above", "town-house.toml", Options{Unit: length.Inches, W: render.Px(1200), H: render.Px(800)}, BedAbove},
 }
+
+func fromCorner(b *bunk.Bed, o Options) render.Drawing { return BedCorner(b, 35, 25, o) }
 
 func TestBedAloneGoldenDumps(t *testing.T) {
 	for _, g := range bedAloneGoldens {

@@ -61,10 +61,15 @@ func (v *bedView) acrossBounds() (lo, hi float64) {
 	return min(a, b), max(a, b)
 }
 
-// endRules dimensions heights on the side of the front, the steps of a ladder at this end on the other, widths below, the way in above.
+// endRules dimensions heights on the side of the front, the steps of a ladder at this end on the other, widths below, the way in above. In
+// little room only the width over all.
 func (v *bedView) endRules(end bunk.End) {
 	lo, hi := v.acrossBounds()
 	frame := v.frame()
+	if v.o.Sparse {
+		v.ruleApart(below, frame, rulesOf(v.levelAt(v.stopsOf(lo, hi), 0)))
+		return
+	}
 	out := v.outmost(lo, hi)
 	front, wall := left, right
 	if end == bunk.Left {
@@ -124,6 +129,10 @@ func (v *bedView) endHeights() (row, []string) {
 		}
 	}
 	for _, m := range list {
+		if m.slat && v.o.Beside { // beside other views there is no room for a dimension of every gap
+			slats, wide = slats+1, m.hi-m.lo
+			continue
+		}
 		last := r.stops[len(r.stops)-1]
 		if m.hi <= last+shut {
 			continue

@@ -53,10 +53,15 @@ func (v *bedView) ofRole(role string) []bedBody {
 }
 
 // frontRules dimensions the steps of the ladder on its side and heights on the other; below lengths between the
-// posts, between the ends and over all, above the way in.
+// posts, between the ends and over all, above the way in. In little room only what is over all.
 func (v *bedView) frontRules() {
 	top, long := v.top(), v.b.Long
 	frame := v.frame()
+	if v.o.Sparse {
+		v.ruleApart(left, frame, rulesOf(v.uprightAt(v.stopsOf(0, top), 0)))
+		v.ruleApart(below, frame, rulesOf(v.levelAt(v.stopsOf(0, long), 0)))
+		return
+	}
 	x := map[side]float64{left: 0, right: long}
 	heights, steps := left, right
 	if s := v.b.Steps; s != nil && s.Side == "front" {

@@ -12,7 +12,7 @@ import (
 	"bunkwright/samples"
 )
 
-func builtSample(t *testing.T, name string) *bunk.Bed {
+func builtSample(t testing.TB, name string) *bunk.Bed {
 	t.Helper()
 	data, err := samples.Files.ReadFile(name)
 	if err != nil {

@@ -5,6 +5,8 @@
 package view
 
 import (
+	"slices"
+
 	"bunkwright/furniture/fit"
 	"bunkwright/render"
 	"bunkwright/room/length"
@@ -34,6 +36,9 @@ type Options struct {
 	Sparse bool          // there is little room: the bed is dimensioned and the walls, openings are not
 	Chosen string        // RoomAsRead: key of the wall, thing or reading that is chosen
 	CutOn  int           // number of the sheet that shows the section: the plan then marks where it is cut
+
+	Names   bool     // the view from a corner names its parts
+	Refused []string // refs of parts whose size cannot be built: the drawing shows the last that could
 }
 
 // plainScale is 1/2 in to 1 ft.
@@ -126,7 +131,18 @@ func (o Options) mount(title string, c *canvas) render.Drawing {
 	if len(o.Lit) > 0 {
 		d = d.Light(c.st.Lit, o.Lit...)
 	}
+	refuse(d.Marks, c.st, o.Refused)
 	return d
+}
+
+// refuse draws the lines of some refs, leaders left out, with the pen of what cannot be built.
+func refuse(marks []render.Mark, st render.Style, refs []string) {
+	for i := range marks {
+		m := &marks[i]
+		if m.Kind == render.KindStroke && m.Pen.Width > st.Extension.Width && slices.ContainsFunc(refs, func(of string) bool { return render.Under(m.Ref, of) }) {
+			m.Pen = st.Refused
+		}
+	}
 }
 
 // shift moves what is drawn on its page.

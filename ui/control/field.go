@@ -1,6 +1,8 @@
 package control
 
 import (
+	"image/color"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
@@ -20,9 +22,16 @@ type Field struct {
 	Escape func()                                      // Escape with nothing typed that could be given up; nil: nothing
 	Wide   float32                                     // of the box
 	Anew   bool                                        // with the focus everything is selected: what is typed takes its place
+	Label  string                                      // before the box, which then stands at the right; "": the box alone
+	Hint   func() string                               // what is taken where nothing is typed, shown in soft ink; nil: nothing
+	Wrong  func() bool                                 // the value was taken but something is wrong with it; nil: never
+	Grown  func()                                      // its height differs from before; nil: nobody needs to know
+	Enters func(on bool)                               // it has the focus, or lost it; nil: nobody needs to know
 
 	entry *typed
 	note  *Note
+	label *canvas.Text
+	ring  *canvas.Rectangle // round a box with something wrong in it
 	all   *fyne.Container
 	trash bool // the text could not be taken
 }
@@ -32,7 +41,12 @@ func NewField(shows func() string, commit func(string) error) *Field {
 	f := &Field{Shows: shows, Commit: commit, Wide: 110}
 	f.entry = newTyped(f)
 	f.note = NewNote()
-	f.all = container.New(fieldLayout{f}, f.entry, f.note)
+	f.label = canvas.NewText("", Palette().Color(render.InkSoft))
+	f.label.TextSize = 13
+	f.ring = canvas.NewRectangle(color.Transparent)
+	f.ring.StrokeWidth, f.ring.CornerRadius = 2, 3
+	f.ring.Hide()
+	f.all = container.New(fieldLayout{f}, f.label, f.entry, f.ring, f.note)
 	f.ExtendBaseWidget(f)
 	f.Follow()
 	return f
@@ -43,9 +57,37 @@ func (f *Field) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRe
 
 // Follow shows the value as it is now, unless somebody is typing or the text could not be taken.
 func (f *Field) Follow() {
+	if f.Hint != nil {
+		if hint := f.Hint(); hint != f.entry.PlaceHolder {
+			f.entry.SetPlaceHolder(hint)
+		}
+	}
 	if !f.entry.typing && !f.trash {
 		f.entry.set(f.Shows())
 	}
+	f.mark()
+}
+
+// mark puts a red ring round a box with something wrong in it.
+func (f *Field) mark() {
+	wrong := f.trash || f.Wrong != nil && f.Wrong()
+	if wrong == f.ring.Visible() {
+		return
+	}
+	f.ring.StrokeColor = Palette().Color(render.InkNotFit)
+	if wrong {
+		f.ring.Show()
+	} else {
+		f.ring.Hide()
+	}
+}
+
+// Refresh follows the theme and what the field says of itself.
+func (f *Field) Refresh() {
+	f.label.Text, f.label.Color = f.Label, Palette().Color(render.InkSoft)
+	f.ring.StrokeColor = Palette().Color(render.InkNotFit)
+	f.mark()
+	f.BaseWidget.Refresh()
 }
 
 // Text returns what stands in the box.
@@ -78,41 +120,55 @@ func (f *Field) changed(text string) {
 	if text == f.Shows() {
 		words = ""
 	}
-	f.note.Set(words, good)
-	f.Refresh()
+	f.say(words, good)
 }
 
 func (f *Field) commit(text string) {
 	if text == f.Shows() {
 		f.trash = false
-		f.note.Set("", true)
-		f.Refresh()
+		f.say("", true)
 		return
 	}
 	err := f.Commit(text)
 	f.trash = err != nil
 	if err != nil {
-		f.note.Set(err.Error(), false)
-	} else {
-		f.note.Set("", true)
-		f.entry.set(f.Shows())
+		f.say(err.Error(), false)
+		return
 	}
-	f.Refresh()
+	f.entry.set(f.Shows())
+	f.say("", true)
 }
 
-// giveUp shows the value again.
-func (f *Field) giveUp() {
-	f.trash = false
-	f.note.Set("", true)
-	f.entry.set(f.Shows())
+// say changes the note.
+func (f *Field) say(words string, good bool) {
+	was := f.HeightFor(f.Size().Width)
+	f.note.Set(words, good)
 	f.Refresh()
+	if f.Grown != nil && f.HeightFor(f.Size().Width) != was {
+		f.Grown()
+	}
+}
+
+// GiveUp shows the value again.
+func (f *Field) GiveUp() {
+	f.trash = false
+	f.entry.set(f.Shows())
+	f.say("", true)
 }
 
 type fieldLayout struct{ f *Field }
 
 func (l fieldLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
-	h := l.f.entry.MinSize().Height
-	l.f.entry.Resize(fyne.NewSize(size.Width, h))
+	h, x := l.f.entry.MinSize().Height, float32(0)
+	if l.f.Label != "" {
+		x = max(0, size.Width-l.f.Wide)
+		l.f.label.Text = l.f.Label
+		l.f.label.Move(fyne.NewPos(0, (h-l.f.label.MinSize().Height)/2))
+	}
+	l.f.entry.Move(fyne.NewPos(x, 0))
+	l.f.entry.Resize(fyne.NewSize(size.Width-x, h))
+	l.f.ring.Move(fyne.NewPos(x, 0))
+	l.f.ring.Resize(fyne.NewSize(size.Width-x, h))
 	l.f.note.Move(fyne.NewPos(0, h))
 	l.f.note.Resize(fyne.NewSize(size.Width, l.f.note.HeightFor(size.Width)))
 }
@@ -165,6 +221,9 @@ func (t *typed) FocusGained() {
 	if t.f.Says != nil {
 		Explain(t.f.Says())
 	}
+	if t.f.Enters != nil {
+		t.f.Enters(true)
+	}
 }
 
 // FocusLost hands the text on.
@@ -172,6 +231,9 @@ func (t *typed) FocusLost() {
 	t.Entry.FocusLost()
 	Explain("")
 	t.leave()
+	if t.f.Enters != nil {
+		t.f.Enters(false)
+	}
 }
 
 // TypedKey gives up on Escape.
@@ -182,7 +244,7 @@ func (t *typed) TypedKey(e *fyne.KeyEvent) {
 			return
 		}
 		t.typing = false
-		t.f.giveUp()
+		t.f.GiveUp()
 		return
 	}
 	t.Entry.TypedKey(e)

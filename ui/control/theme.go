@@ -50,6 +50,9 @@ func (Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.Co
 	if variant == theme.VariantLight {
 		palette = render.Light
 	}
+	if name == theme.ColorNameShadow {
+		return color.Transparent
+	}
 	if ink, ok := inks[name]; ok {
 		return palette.Color(ink)
 	}

@@ -1,0 +1,197 @@
+package ui
+
+import (
+	"errors"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"bunkwright/furniture/bunk"
+	"bunkwright/furniture/fit"
+	"bunkwright/furniture/job"
+	"bunkwright/render"
+	"bunkwright/render/view"
+	"bunkwright/ui/control"
+)
+
+// bedPane is the stage where the sizes of the bed are chosen: the bed from its sides and from a corner, the story stick, the sizes. The
+// drawings show the last bed that could be built.
+type bedPane struct {
+	w       *Window
+	object  *control.Panes
+	sides   *control.Sketch
+	corner  *control.Sketch
+	stick   *control.Sketch
+	sizes   *bedSizes
+	turning turning
+	built   *fit.Scene // the last scene with a bed
+	answers []fit.Answer
+	filled  *job.Job // the job with what was not chosen filled in
+	refused bunk.SizesError
+	lit     string // the key whose field has the focus, or the part that was clicked
+	stale   bool   // something changed while another stage was shown
+}
+
+func newBedPane(w *Window) *bedPane {
+	b := &bedPane{w: w, turning: fromCorner}
+	b.sides = control.NewSketch(render.InkPaper, b.drawSides)
+	b.sides.Least = fyne.NewSize(380, 150)
+	b.sides.Hover, b.sides.Tap = b.hover, b.tap
+	b.corner = control.NewSketch(render.InkPaper, b.drawCorner)
+	b.corner.Least = fyne.NewSize(380, 150)
+	b.corner.Hover, b.corner.Tap, b.corner.Key = b.hover, b.tap, b.turnByKey
+	b.corner.Grab, b.corner.Drag, b.corner.Focus = b.grabCorner, b.dragCorner, b.focusCorner
+	b.stick = control.NewSketch(render.InkWell, b.drawStick)
+	b.stick.Least = fyne.NewSize(216, 300)
+	b.sizes = newBedSizes(w, b)
+	b.object = control.NewPanes(container.New(halves{}, b.sides, b.corner), b.stick, b.sizes.object, [2]float32{0.58, 0.73})
+	w.live.watch(b.follow)
+	return b
+}
+
+// follow takes over the bed as it is now. While another stage is shown it only keeps the last bed that could be built.
+func (b *bedPane) follow() {
+	l := b.w.live
+	b.refused = nil
+	switch {
+	case l.scene == nil:
+		b.built, b.answers, b.filled = nil, nil, l.of
+	case l.scene.Bed != nil:
+		b.built, b.answers = l.scene, l.answers
+		b.filled = withSizes(l.of, l.scene.Bed)
+	default:
+		errors.As(l.scene.BedErr, &b.refused)
+		if b.w.session.UndoName() == "" { // another job: what was built before is none of it
+			b.built, b.answers, b.filled = nil, nil, l.of
+		}
+	}
+	if b.stale = b.w.stage != bedStage; !b.stale {
+		b.redraw()
+	}
+}
+
+// withSizes returns a job with what a bed was built of.
+func withSizes(j *job.Job, bed *bunk.Bed) *job.Job {
+	next := *j
+	next.Bed = bed.Sizes
+	next.Bed.Upper.Slats, next.Bed.Lower.Slats = bed.Upper.SlatCount, bed.Lower.SlatCount
+	return &next
+}
+
+// shown is called when the stage is gone to.
+func (b *bedPane) shown() {
+	if b.stale {
+		b.stale = false
+		b.redraw()
+	}
+}
+
+func (b *bedPane) redraw() {
+	b.drawn()
+	b.sizes.follow()
+}
+
+// drawn draws the bed anew.
+func (b *bedPane) drawn() {
+	b.sides.Redraw()
+	b.corner.Redraw()
+	b.stick.Redraw()
+}
+
+// bed is the last bed that could be built, nil where there is none.
+func (b *bedPane) bed() *bunk.Bed {
+	if b.built == nil {
+		return nil
+	}
+	return b.built.Bed
+}
+
+// options are what the drawings share: what is lit, and what cannot be built.
+func (b *bedPane) options(w, h render.Paper) view.Options {
+	o := view.Options{Unit: b.w.live.unit(), W: w, H: h, Beside: true}
+	if bed := b.bed(); bed != nil {
+		o.Mirror = b.built.Job.Place.Mirror
+		o.Lit = partsOf(bed, b.lit)
+		for _, e := range b.refused {
+			o.Refused = append(o.Refused, partsOf(bed, e.Key)...)
+		}
+	}
+	return o
+}
+
+// Where the drawings stand under their headings.
+var (
+	sidesHead = render.Px(44)
+	sidesEdge = render.Px(10)
+)
+
+func (b *bedPane) drawSides(w, h render.Paper) render.Drawing {
+	d := render.Drawing{W: w, H: h}
+	bed := b.bed()
+	if bed == nil {
+		return b.nothing(d)
+	}
+	end := bed.Sizes.Upper.Head.Other()
+	d.Add(heading(render.Px(16), render.Px(14), "From the front", "and from the "+string(end)+" end, one scale for both")...)
+	o := b.options(w-2*sidesEdge, h-sidesHead-sidesEdge)
+	o.Sparse = w < littleWide
+	sides := view.BedSides(bed, end, o)
+	d.Scale = sides.Scale
+	d.Add(render.Shift(sides.Marks, render.Point{X: sidesEdge, Y: sidesHead})...)
+	return d
+}
+
+// nothing says why there is no bed to draw.
+func (b *bedPane) nothing(d render.Drawing) render.Drawing {
+	if s := b.w.live.scene; s != nil {
+		no := view.NoBed(s, "The bed", view.Options{Unit: b.w.live.unit(), W: d.W, H: d.H})
+		d.Add(no.Marks...)
+	}
+	return d
+}
+
+func (b *bedPane) drawStick(w, h render.Paper) render.Drawing {
+	s, answers := b.built, b.answers
+	if s == nil {
+		s, answers = b.w.live.scene, b.w.live.answers
+	} else if s == b.w.live.scene {
+		answers = b.w.live.answers
+	}
+	o := b.options(w, h)
+	o.Refused = nil
+	return storyStick(s, answers, o, w, h)
+}
+
+// hover says what is pointed at.
+func (b *bedPane) hover(at control.Pointed) {
+	if len(at.Refs) == 0 {
+		b.w.status.at("")
+		return
+	}
+	b.w.status.at(b.partWords(at.Refs[0]))
+}
+
+// tap lights the part that was clicked in every drawing, or nothing.
+func (b *bedPane) tap(at control.Pointed) {
+	b.lit = ""
+	if len(at.Refs) > 0 {
+		b.lit = at.Refs[0]
+		b.w.status.at(b.partWords(b.lit))
+	}
+	b.drawn()
+}
+
+// halves lays out two things below each other: the upper is a little higher.
+type halves struct{}
+
+func (halves) Layout(items []fyne.CanvasObject, size fyne.Size) {
+	high := float32(int(size.Height * 0.54))
+	items[0].Resize(fyne.NewSize(size.Width, high))
+	items[1].Move(fyne.NewPos(0, high))
+	items[1].Resize(fyne.NewSize(size.Width, size.Height-high))
+}
+
+func (halves) MinSize(items []fyne.CanvasObject) fyne.Size {
+	a, b := items[0].MinSize(), items[1].MinSize()
+	return fyne.NewSize(max(a.Width, b.Width), a.Height+b.Height)
+}
