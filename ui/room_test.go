@@ -386,3 +386,22 @@ func TestFacesOfTheCeiling(t *testing.T) {
 		t.Errorf("Del leaves %d faces", got)
 	}
 }
+
+// TestTabGoesFromFieldToField: labels and pictures are no stops on the way.
+func TestTabGoesFromFieldToField(t *testing.T) {
+	w := inRoomStage(t, "town-house.toml")
+	w.room.choose("fan.ceiling.out", true)
+	for _, key := range []string{"fan.ceiling.out", "fan.ceiling.out.2", "fan.ceiling.out.1.how", "fan.ceiling.out.1.by", "fan.ceiling.sweep"} {
+		f := w.win.Canvas().Focused()
+		if f != w.room.form.fields[key].Focusable() {
+			t.Errorf("the focus is not at %s", key)
+		}
+		if key == "fan.ceiling.out" {
+			test.Type(f, "6 ft 3")
+		}
+		w.win.Canvas().FocusNext()
+	}
+	if got := jobfile.Shown(w.session.Job(), "fan.ceiling.out"); got != `6' 3"` {
+		t.Errorf("left by Tab, it is %s", got)
+	}
+}

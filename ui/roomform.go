@@ -198,9 +198,26 @@ func (f *roomForm) readingField(key, label string) *control.Field {
 	})
 	field.Echo = func(text string) (string, bool) { return f.r.w.echo(bare(text)) }
 	field.Says = func() string { return f.r.sentenceOf(key, label) }
-	field.Wide, field.Anew, field.Escape = 100, true, f.r.toPlan
+	f.prepare(field, key)
 	f.follows = append(f.follows, field.Follow)
 	return field
+}
+
+// prepare makes a field one of this form.
+func (f *roomForm) prepare(field *control.Field, key string) {
+	field.Wide, field.Anew, field.Escape = 100, true, f.r.toPlan
+	field.Grown = f.inner.Refresh
+	field.Hint = func() string { return hintOf(key) }
+}
+
+// hintOf is what is taken where a key is not set, where that is a length: "1-1/2 in".
+func hintOf(key string) string {
+	row, _ := jobfile.Find(strings.TrimSuffix(key, ".2"))
+	hint, _, _ := strings.Cut(keyRows()[row.Key].Default, ",")
+	if hint == "" || strings.HasSuffix(key, ".2") || hint[0] < '0' || hint[0] > '9' {
+		return ""
+	}
+	return hint
 }
 
 // bare takes the parentheses off a reading that stands in them.
@@ -230,7 +247,7 @@ func (f *roomForm) plainField(s spec) *control.Field {
 		field.Echo = f.r.w.echo
 	}
 	field.Says = func() string { return s.label + keyWords(s.key) }
-	field.Wide, field.Anew, field.Escape = 100, true, f.r.toPlan
+	f.prepare(field, s.key)
 	f.follows = append(f.follows, field.Follow)
 	return field
 }

@@ -7,7 +7,6 @@ import (
 	"bunkwright/furniture/fit"
 	"bunkwright/render"
 	"bunkwright/room"
-	"bunkwright/room/geom"
 	"bunkwright/room/survey"
 )
 
@@ -79,9 +78,9 @@ var sharesInside = []float64{0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78}
 // spotsRead draws how far along and out the things are that hang or stand in the room.
 func (p *planner) spotsRead(g *crowd) {
 	r, l := &p.s.Job.Room, &p.s.Survey.Layout
-	seen := map[geom.V2]bool{}
+	var seen []render.Point
 	add := func(table, key string, i int, spot room.Spot, refs survey.SpotRefs) {
-		p.spotRead(g, table+"."+keyOr(key, i), spot, refs, seen)
+		p.spotRead(g, table+"."+keyOr(key, i), spot, refs, &seen)
 	}
 	for i := range r.Fans {
 		add("fan", r.Fans[i].Key, i, r.Fans[i].Spot, l.Fans[i].SpotRefs)
@@ -106,8 +105,11 @@ func (p *planner) spotsRead(g *crowd) {
 	}
 }
 
+// oneSpot is how near on paper two things are whose lines would run into each other.
+var oneSpot = render.Px(14)
+
 // spotRead draws the two readings of a spot: along its wall, and out from it. Two things in one spot, such as a light under a fan, share them.
-func (p *planner) spotRead(g *crowd, key string, spot room.Spot, refs survey.SpotRefs, seen map[geom.V2]bool) {
+func (p *planner) spotRead(g *crowd, key string, spot room.Spot, refs survey.SpotRefs, seen *[]render.Point) {
 	w := wallAt(p.s, refs.Wall)
 	along, out := p.s.Survey.Value(refs.At), zeroIfUnread(p.s.Survey.Value(refs.Out))
 	if w == nil || math.IsNaN(along) {
@@ -118,11 +120,10 @@ func (p *planner) spotRead(g *crowd, key string, spot room.Spot, refs survey.Spo
 		along, end = w.Len-along, w.Len
 	}
 	at := w.Point(along, out)
-	if near := (geom.V2{X: math.Round(at.X / 20), Y: math.Round(at.Y / 20)}); seen[near] {
+	if slices.ContainsFunc(*seen, func(q render.Point) bool { return q.Minus(p.on(at)).Length() < oneSpot }) {
 		return
-	} else {
-		seen[near] = true
 	}
+	*seen = append(*seen, p.on(at))
 	if len(spot.Out) > 0 && out > shut {
 		p.valued(g, render.Dimension{Ref: key + ".out", From: p.on(w.Point(along, 0)), To: p.on(at), Words: p.taken(key+".out", spot.Out)}, sharesInside, []render.Point{{}})
 	}

@@ -31,7 +31,8 @@ type Field struct {
 	entry *typed
 	note  *Note
 	label *canvas.Text
-	ring  *canvas.Rectangle // round a box with something wrong in it
+	ring  *canvas.Rectangle // round a box with something wrong in it, or with the focus
+	has   bool              // the focus
 	all   *fyne.Container
 	trash bool // the text could not be taken
 }
@@ -68,24 +69,23 @@ func (f *Field) Follow() {
 	f.mark()
 }
 
-// mark puts a red ring round a box with something wrong in it.
+// mark puts a red ring round a box with something wrong in it, and one in the ink of lines round the one with the focus.
 func (f *Field) mark() {
 	wrong := f.trash || f.Wrong != nil && f.Wrong()
-	if wrong == f.ring.Visible() {
+	ink := Palette().Color(render.InkMain)
+	if wrong {
+		ink = Palette().Color(render.InkNotFit)
+	}
+	if shown := wrong || f.has; shown == f.ring.Visible() && ink == f.ring.StrokeColor {
 		return
 	}
-	f.ring.StrokeColor = Palette().Color(render.InkNotFit)
-	if wrong {
-		f.ring.Show()
-	} else {
-		f.ring.Hide()
-	}
+	f.ring.StrokeColor, f.ring.Hidden = ink, !(wrong || f.has)
+	f.ring.Refresh()
 }
 
 // Refresh follows the theme and what the field says of itself.
 func (f *Field) Refresh() {
 	f.label.Text, f.label.Color = f.Label, Palette().Color(render.InkSoft)
-	f.ring.StrokeColor = Palette().Color(render.InkNotFit)
 	f.mark()
 	f.BaseWidget.Refresh()
 }
@@ -215,6 +215,8 @@ func (t *typed) leave() {
 // FocusGained explains the field.
 func (t *typed) FocusGained() {
 	t.Entry.FocusGained()
+	t.f.has = true
+	t.f.mark()
 	if t.f.Anew {
 		t.TypedShortcut(&fyne.ShortcutSelectAll{})
 	}
@@ -229,6 +231,8 @@ func (t *typed) FocusGained() {
 // FocusLost hands the text on.
 func (t *typed) FocusLost() {
 	t.Entry.FocusLost()
+	t.f.has = false
+	t.f.mark()
 	Explain("")
 	t.leave()
 	if t.f.Enters != nil {

@@ -99,6 +99,15 @@ func (s *Sketch) Cursor() desktop.Cursor {
 	return s.Shape(s.at)
 }
 
+// Disabled tells the toolkit that the focus passes by a sketch that no key does anything to.
+func (s *Sketch) Disabled() bool { return s.Key == nil }
+
+// Enable and Disable are asked for by the toolkit; whether keys do anything is up to Key.
+func (s *Sketch) Enable() {}
+
+// Disable does nothing: see Enable.
+func (s *Sketch) Disable() {}
+
 // FocusGained and FocusLost tell whether keys come here.
 func (s *Sketch) FocusGained() { s.focus(true) }
 
