@@ -22,6 +22,7 @@ type bedPane struct {
 	sides   *control.Sketch
 	corner  *control.Sketch
 	stick   *control.Sketch
+	levels  *stickLevels
 	sizes   *bedSizes
 	turning turning
 	built   *fit.Scene // the last scene with a bed
@@ -43,6 +44,8 @@ func newBedPane(w *Window) *bedPane {
 	b.corner.Grab, b.corner.Drag, b.corner.Focus = b.grabCorner, b.dragCorner, b.focusCorner
 	b.stick = control.NewSketch(render.InkWell, b.drawStick)
 	b.stick.Least = fyne.NewSize(216, 300)
+	b.stick.Hover = b.hover
+	b.levels = newStickLevels(w, b.stick)
 	b.sizes = newBedSizes(w, b)
 	b.object = control.NewPanes(container.New(halves{}, b.sides, b.corner), b.stick, b.sizes.object, [2]float32{0.58, 0.73})
 	w.live.watch(b.follow)
@@ -58,7 +61,7 @@ func (b *bedPane) follow() {
 		b.built, b.answers, b.filled = nil, nil, l.of
 	case l.scene.Bed != nil:
 		b.built, b.answers = l.scene, l.answers
-		b.filled = withSizes(l.of, l.scene.Bed)
+		b.filled = withSizes(l.scene.Job, l.scene.Bed)
 	default:
 		errors.As(l.scene.BedErr, &b.refused)
 		if b.w.session.UndoName() == "" { // another job: what was built before is none of it

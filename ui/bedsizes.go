@@ -9,6 +9,7 @@ import (
 
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
+	"bunkwright/furniture/timber"
 	"bunkwright/render"
 	"bunkwright/ui/control"
 )
@@ -158,7 +159,8 @@ func (s *bedSizes) field(key, label string, c bedCell) *control.Field {
 	case typedLength:
 		f.Echo = s.w.echo
 	case typedBoard:
-		f.Wide, f.Echo = 130, nil
+		f.Wide = 104
+		f.Aside = func() string { return s.section(key) }
 	}
 	f.Says = func() string { return label + keyWords(key) }
 	f.Hint = func() string { return jobfile.Shown(s.filled(), key) }
@@ -168,6 +170,15 @@ func (s *bedSizes) field(key, label string, c bedCell) *control.Field {
 	s.fields[key] = f
 	f.Follow()
 	return f
+}
+
+// section is what a board that is named by its size as sold really measures.
+func (s *bedSizes) section(key string) string {
+	size, err := timber.DressedSize(jobfile.Shown(s.filled(), key), timber.Dry)
+	if err != nil {
+		return ""
+	}
+	return s.w.live.shows(size.Thick) + " x " + s.w.live.shows(size.Wide)
 }
 
 // enter lights the parts of a size while its field has the focus.
