@@ -29,8 +29,9 @@ type bedPane struct {
 	answers []fit.Answer
 	filled  *job.Job // the job with what was not chosen filled in
 	refused bunk.SizesError
-	lit     string // the key whose field has the focus, or the part that was clicked
-	stale   bool   // something changed while another stage was shown
+	lit     string         // the key whose field has the focus, or the part that was clicked
+	held    render.Drawing // the sides as they were drawn last
+	stale   bool           // something changed while another stage was shown
 }
 
 func newBedPane(w *Window) *bedPane {
@@ -138,7 +139,11 @@ func (b *bedPane) drawSides(w, h render.Paper) render.Drawing {
 	d.Add(heading(render.Px(16), render.Px(14), "From the front", "and from the "+string(end)+" end, one scale for both")...)
 	o := b.options(w-2*sidesEdge, h-sidesHead-sidesEdge)
 	o.Sparse = w < littleWide
+	if b.levels.key != "" && b.held.Scale > 0 { // nothing jumps while the hand moves
+		o.Scale, o.Origin = b.held.Scale, &b.held.Origin
+	}
 	sides := view.BedSides(bed, end, o)
+	b.held = sides
 	d.Scale = sides.Scale
 	d.Add(render.Shift(sides.Marks, render.Point{X: sidesEdge, Y: sidesHead})...)
 	return d

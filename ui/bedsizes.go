@@ -48,9 +48,6 @@ func newBedSizes(w *Window, b *bedPane) *bedSizes {
 // follow shows the sizes as they are now.
 func (s *bedSizes) follow() {
 	s.head.Redraw()
-	for _, f := range s.fields {
-		f.Follow()
-	}
 	for _, f := range s.watched {
 		f()
 	}
@@ -90,9 +87,8 @@ func (s *bedSizes) foldAll() {
 	open := !s.anyOpen()
 	for _, g := range s.groups {
 		g.open = open && g.there()
-		g.head.Redraw()
 	}
-	s.arrange()
+	s.follow()
 }
 
 // drawHead counts what cannot be built.
@@ -219,10 +215,9 @@ func (s *bedSizes) jump(key string) {
 		for _, g := range s.groups {
 			if g.holds(key) {
 				g.open = true
-				g.head.Redraw()
 			}
 		}
-		s.arrange()
+		s.follow()
 		s.w.win.Canvas().Focus(f.Focusable())
 		return
 	}
