@@ -23,6 +23,15 @@ func (w *Window) show(s stage) {
 	}
 }
 
+// fitAll shows all of what the stage draws.
+func (w *Window) fitAll() {
+	if w.stage == roomStage {
+		w.room.plan.fitAll()
+		return
+	}
+	w.place.fitAll()
+}
+
 // settleFields hands on what is typed and not handed on yet.
 func (w *Window) settleFields() { w.win.Canvas().Unfocus() }
 

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
 
+	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/samples"
@@ -18,6 +19,10 @@ func (w *Window) newEmpty() fyne.CanvasObject {
 	column := container.NewVBox(words("Bunkwright", "Will this bed work in that room, and how sure are we?"))
 	add := func(word string, do func()) {
 		column.Add(control.NewButton(render.InkPaper, func() string { return word }, false, do))
+	}
+	column.Add(words("", "Start a room"))
+	for _, s := range job.Shapes {
+		add(shapeWords[s], func() { w.newRoom(s) })
 	}
 	column.Add(words("", "Open a file"))
 	add("Open...", w.openDialog)

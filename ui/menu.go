@@ -23,8 +23,11 @@ func (w *Window) menu() *fyne.MainMenu {
 	recent.ChildMenu = fyne.NewMenu("", w.recentItems()...)
 	sample := fyne.NewMenuItem("Samples", nil)
 	sample.ChildMenu = fyne.NewMenu("", w.sampleItems()...)
+	fresh := fyne.NewMenuItem("New room", nil)
+	fresh.ChildMenu = fyne.NewMenu("", w.newRoomItems()...)
 	menu := fyne.NewMainMenu(
 		fyne.NewMenu("File",
+			fresh,
 			item("Open...", w.openDialog, key(fyne.KeyO, 0)),
 			recent, sample,
 			fyne.NewMenuItemSeparator(),
@@ -48,7 +51,7 @@ func (w *Window) menu() *fyne.MainMenu {
 			item("Place", func() { w.show(placingStage) }, key(fyne.Key3, 0)),
 			fyne.NewMenuItemSeparator(),
 			item("Measured against...", w.chooseAgainst, nil),
-			item("Fit all", w.place.fitAll, key(fyne.Key0, 0)),
+			item("Fit all", w.fitAll, key(fyne.Key0, 0)),
 			item("Feet and inches", func() { w.showIn("in") }, nil),
 			item("Millimetres", func() { w.showIn("mm") }, nil),
 		),

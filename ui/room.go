@@ -19,7 +19,7 @@ type roomPanel struct {
 	form   *roomForm
 	table  *roomTable
 	chosen string // key of a wall, a thing, or a reading
-	adding string // table of the thing that the next click on the plan adds, "" for none
+	adding string // word of the thing that the next click on the plan adds, "" for none
 }
 
 func newRoomPanel(w *Window) *roomPanel {
@@ -163,9 +163,15 @@ func (r *roomPanel) key(e *fyne.KeyEvent) bool {
 	case fyne.KeyDown:
 		r.table.step(1)
 	case fyne.KeyReturn, fyne.KeyEnter:
+		if r.adding != "" {
+			r.plan.addAtWall()
+			return true
+		}
 		r.form.focus(r.chosen)
 	case fyne.KeyInsert, fyne.KeyA:
 		r.plan.offer()
+	case fyne.KeyF:
+		r.plan.fitAll()
 	default:
 		return false
 	}

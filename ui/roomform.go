@@ -195,7 +195,7 @@ func (f *roomForm) readingField(key, label string) *control.Field {
 	})
 	field.Echo = func(text string) (string, bool) { return f.r.w.echo(bare(text)) }
 	field.Says = func() string { return f.r.sentenceOf(key, label) }
-	field.Wide = 100
+	field.Wide, field.Anew = 100, true
 	f.follows = append(f.follows, field.Follow)
 	return field
 }
@@ -227,7 +227,7 @@ func (f *roomForm) plainField(s spec) *control.Field {
 		field.Echo = f.r.w.echo
 	}
 	field.Says = func() string { return s.label + keyWords(s.key) }
-	field.Wide = 100
+	field.Wide, field.Anew = 100, true
 	f.follows = append(f.follows, field.Follow)
 	return field
 }
@@ -240,8 +240,15 @@ func (f *roomForm) choice(s spec) *choiceBox {
 		}
 	})
 	c.says = func() string { return s.label + keyWords(s.key) }
-	f.follows = append(f.follows, func() { c.show(f.r.w.shown(s.key)) })
-	c.show(f.r.w.shown(s.key))
+	follow := func() {
+		word := f.r.w.shown(s.key)
+		if reading, ok := strings.CutSuffix(s.key, ".1.how"); ok && word == "" && f.r.w.shown(reading) != "" {
+			word = "once" // what a reading is that says nothing
+		}
+		c.show(word)
+	}
+	f.follows = append(f.follows, follow)
+	follow()
 	return c
 }
 

@@ -20,10 +20,11 @@ type roomPlan struct {
 	object fyne.CanvasObject
 	sketch *control.Sketch
 	add    *control.Press
+	fit    *control.Press
 	cam    roomCamera
-	pulled string     // ref of the wall or corner that is dragged, "" where the drawing is
-	shown  *fit.Scene // the room while a wall is dragged, nil else
-	news   string     // what the drag would change
+	pulled string     // ref of the wall or corner that is pulled, "" where the drawing is moved
+	shown  *fit.Scene // the room while a wall is pulled, nil else
+	shaped *session.Reshaped
 }
 
 // roomCamera says at which scale and where the plan is drawn.
@@ -52,7 +53,9 @@ func newRoomPlan(r *roomPanel) *roomPlan {
 	p.add.Says = func() string {
 		return "choose a door, a window, a fan or whatever there is, then click where it is (key: A)"
 	}
-	p.object = container.New(planFrame{p}, p.sketch, p.add)
+	p.fit = control.NewButton(render.InkPaper, func() string { return "Fit" }, false, p.fitAll)
+	p.fit.Says = func() string { return "show all of the room (key: F); the wheel zooms, a drag on the floor moves it" }
+	p.object = container.New(planFrame{p}, p.sketch, p.fit, p.add)
 	return p
 }
 
@@ -78,7 +81,8 @@ func (p *roomPlan) draw(w, h render.Paper) render.Drawing {
 	p.follow(w, h)
 	o := p.options(w, h)
 	if len(s.Walls) > 0 {
-		o.Scale, o.Origin = p.cam.scale, &p.cam.at
+		at := p.origin()
+		o.Scale, o.Origin = p.cam.scale, &at
 	}
 	plan := view.RoomAsRead(s, o)
 	d.Scale, d.Origin = plan.Scale, plan.Origin
@@ -160,7 +164,7 @@ func (p *roomPlan) legend(w, h render.Paper) []render.Mark {
 // tap chooses what was clicked, or puts there what is to be added.
 func (p *roomPlan) tap(at control.Pointed) {
 	if p.r.adding != "" {
-		p.addAt(at)
+		p.addAt(at.At)
 		return
 	}
 	if key := pointed(at.Refs); key != "" {
@@ -185,7 +189,7 @@ func pointed(refs []string) string {
 // hover says what is under the pointer.
 func (p *roomPlan) hover(at control.Pointed) {
 	if p.r.adding != "" {
-		p.r.w.status.at("click where the " + addWords[p.r.adding] + " is; Esc leaves it")
+		p.r.w.status.at("click where the " + p.r.adding + " is; Esc leaves it")
 		return
 	}
 	j := p.r.w.session.Job()
@@ -232,26 +236,6 @@ func (p *roomPlan) shape(at control.Pointed) desktop.Cursor {
 	return desktop.DefaultCursor
 }
 
-func (p *roomPlan) grab(at control.Pointed) bool {
-	p.cam.held, p.pulled = p.cam.at, ""
-	return p.scene() != nil
-}
-
-func (p *roomPlan) drag(by render.Point, mod fyne.KeyModifier) {
-	p.cam.at = p.cam.held.Plus(by)
-	p.redraw()
-}
-
-func (p *roomPlan) drop() {}
-
-func (p *roomPlan) giveUp() { p.r.adding = "" }
-
-func (p *roomPlan) offer() {}
-
-func (p *roomPlan) addAt(control.Pointed) {}
-
-var addWords = map[string]string{}
-
 // planFrame lays out the plan with its button.
 type planFrame struct{ p *roomPlan }
 
@@ -260,6 +244,8 @@ func (f planFrame) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	min := f.p.add.MinSize()
 	f.p.add.Resize(min)
 	f.p.add.Move(fyne.NewPos(size.Width-min.Width-16, 12))
+	f.p.fit.Resize(fyne.NewSize(50, min.Height))
+	f.p.fit.Move(fyne.NewPos(size.Width-min.Width-16-56, 12))
 }
 
 func (f planFrame) MinSize([]fyne.CanvasObject) fyne.Size { return f.p.sketch.MinSize() }

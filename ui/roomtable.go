@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -76,7 +77,7 @@ func (t *roomTable) redraw() {
 // count returns how many readings are in.
 func (t *roomTable) count() (in, differ int) {
 	for _, r := range t.list {
-		if r.State != session.NotIn {
+		if r.State != session.NotIn && r.How != room.Assumed {
 			in++
 		}
 		if r.State == session.Differ {
@@ -86,21 +87,25 @@ func (t *roomTable) count() (in, differ int) {
 	return in, differ
 }
 
-// columns are where things stand in a row of a width. A narrow table says its states by dots alone.
+// columns are where things stand in a row of a width.
 type columns struct {
 	from, to, toWide, first, second, state render.Paper
-	narrow                                 bool
+	narrow                                 bool // states are dots alone
+	one                                    bool // second readings are left to the form
 }
 
 func columnsOf(w render.Paper) columns {
 	px := render.Px
 	c := columns{from: px(16), to: px(72), narrow: w < px(400)}
-	c.state = w - px(72)
+	c.state = w - px(80)
 	if c.narrow {
 		c.state = w - px(26)
 	}
 	c.second = c.state - px(8)
 	c.first = c.second - px(76)
+	if c.one = w < px(350); c.one {
+		c.first = c.second
+	}
 	c.toWide = c.first - px(74) - c.to
 	return c
 }
@@ -142,7 +147,7 @@ func (t *roomTable) drawHead(w, h render.Paper) render.Drawing {
 		words string
 		at    render.Anchor
 	}{{c.from, "From", render.Left}, {c.to, "To", render.Left}, {c.first, "Reading", render.Right}, {c.second, "Second", render.Right}, {c.state, "State", render.Left}} {
-		if c.narrow && col.words == "State" {
+		if c.narrow && col.words == "State" || c.one && col.words == "Second" {
 			continue
 		}
 		d.Add(render.Words("", st.Body.Text(render.Point{X: col.x, Y: y}, col.words, render.InkSoft, col.at)))
@@ -179,6 +184,7 @@ func (t *roomTable) draw(w, h render.Paper) render.Drawing {
 
 // rowMarks are the words of a row and the dot that says how it is known.
 func rowMarks(r session.Taken, w, y render.Paper) []render.Mark {
+	r.First, r.Second = strings.ReplaceAll(r.First, " mm", ""), strings.TrimSuffix(r.Second, " mm") // as on the plan
 	st, px, c := render.ScreenStyle, render.Px, columnsOf(w)
 	ink := render.InkMain
 	switch r.State {
@@ -194,7 +200,10 @@ func rowMarks(r session.Taken, w, y render.Paper) []render.Mark {
 	marks := []render.Mark{
 		put(st.Body, c.from, shortened(r.From, st.Body, c.to-c.from-px(4)), render.Left),
 		put(st.Body, c.to, shortened(r.To, st.Body, c.toWide), render.Left),
-		put(measure, c.first, r.First, render.Right), put(measure, c.second, r.Second, render.Right),
+		put(measure, c.first, r.First, render.Right),
+	}
+	if !c.one {
+		marks = append(marks, put(measure, c.second, r.Second, render.Right))
 	}
 	sign := map[session.State]render.Sign{session.Agree: render.DotFilled, session.Once: render.DotOpen, session.Differ: render.SignDoesNotFit, session.NotIn: render.DotDashed}[r.State]
 	marks = append(marks, sign.At("", render.Point{X: c.state + px(7), Y: y}, px(11))...)

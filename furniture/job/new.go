@@ -12,28 +12,36 @@ type Start struct {
 	Name    string
 	Unit    length.Unit
 	Places  []string
-	AB, BC  length.Length // two walls of a rectangular room
+	Shape   Shape         // "": a rectangle
+	AB, BC  length.Length // two walls: the whole room across and down
 	Ceiling length.Length // 0: not read yet
+	Assumed bool          // nobody measured anything: the lengths only begin the drawing
 }
 
-// New returns a starting job: a rectangular room with what was given, read once, and a plain bunk against wall A to B. Nothing is said
+// New returns a starting job: a room with what was given, read once or only assumed, and a plain bunk against wall A to B. Nothing is said
 // about what the room has; the questions ask for it.
 func New(s Start) Job {
 	j := Job{
 		Format: Format, Name: s.Name, Unit: s.Unit.String(), Places: s.Places,
-		Room: room.Room{Outline: "ABCD", Walls: []room.Wall{
-			{Key: "AB", Length: once(s.AB)}, {Key: "BC", Length: once(s.BC)}, {Key: "CD"}, {Key: "DA"},
-		}},
+		Room:  room.Room{},
 		Bed:   plainBed(s.Unit),
 		Place: Placement{Wall: "AB", From: "A", Turn: AgainstSide},
 	}
+	s.shape(&j.Room)
 	if s.Ceiling > 0 {
-		j.Room.Ceilings = []room.Ceiling{{Key: "main", Heights: []room.Height{{Key: "A", Corner: "A", Height: once(s.Ceiling)}}}}
+		j.Room.Ceilings = append([]room.Ceiling{{Key: "main", Heights: []room.Height{{Key: "A", Corner: "A", Height: s.given(s.Ceiling)}}}}, j.Room.Ceilings...)
 	}
 	return j
 }
 
-func once(l length.Length) room.Measure { return room.Measure{{Value: l, How: room.Once}} }
+// given is a length as it stands in the job.
+func (s Start) given(l length.Length) room.Measure {
+	how := room.Once
+	if s.Assumed {
+		how = room.Assumed
+	}
+	return room.Measure{{Value: l, How: how}}
+}
 
 // plainBed is a bunk of usual sizes (common practice, no source), in the stock that is sold in that unit.
 func plainBed(u length.Unit) bunk.Sizes {

@@ -20,6 +20,7 @@ type Field struct {
 	Commit func(text string) error                     // takes a text; nothing for the one that is shown already
 	Says   func() string                               // for the status line
 	Wide   float32                                     // of the box
+	Anew   bool                                        // with the focus everything is selected: what is typed takes its place
 	Label  string                                      // before the box, which then stands at the right; "": the box alone
 	Aside  func() string                               // in soft ink between label and box; nil: nothing
 	Hint   func() string                               // what is taken where nothing is typed, shown in soft ink; nil: nothing
@@ -239,6 +240,9 @@ func (t *typed) leave() {
 // FocusGained explains the field.
 func (t *typed) FocusGained() {
 	t.Entry.FocusGained()
+	if t.f.Anew {
+		t.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
 	if t.f.Says != nil {
 		Explain(t.f.Says())
 	}

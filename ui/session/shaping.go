@@ -1,0 +1,155 @@
+package session
+
+import (
+	"errors"
+	"math"
+	"slices"
+
+	"bunkwright/furniture/fit"
+	"bunkwright/furniture/job"
+	"bunkwright/furniture/job/jobfile"
+	"bunkwright/room"
+	"bunkwright/room/geom"
+	"bunkwright/room/length"
+)
+
+// ErrNoShape means that the readings do not give the room a shape yet.
+var ErrNoShape = errors.New("the room has no shape yet: read its walls first")
+
+// A WasReadError means that a wall or diagonal that would change was measured: a hand on the drawing is no reason to forget that.
+type WasReadError struct{ Key string }
+
+func (e *WasReadError) Error() string { return e.Key + " was read" }
+
+// Reshaped is a job whose room was pulled into another shape by hand.
+type Reshaped struct {
+	Job     *job.Job
+	Lengths []Taken // of the walls that changed
+}
+
+// Pulling says how a wall is pulled.
+type Pulling struct {
+	Step     length.Length // lengths are whole multiples of it
+	Override bool          // readings that stand in the way are put aside
+}
+
+// PullWall moves a wall of the room by a way in the room, its neighbours following in their own lines; PullCorner moves both walls of a corner.
+// The lengths that change are marked as assumed. What was read is only put aside where p says so.
+func PullWall(s *fit.Scene, wall int, by geom.V2, p Pulling) (Reshaped, error) {
+	if len(s.Walls) < 3 {
+		return Reshaped{}, ErrNoShape
+	}
+	return reshape(s, pulled(s.Outline, wall, by), p)
+}
+
+// PullCorner moves a corner: see PullWall.
+func PullCorner(s *fit.Scene, corner int, by geom.V2, p Pulling) (Reshaped, error) {
+	n := len(s.Walls)
+	if n < 3 {
+		return Reshaped{}, ErrNoShape
+	}
+	return reshape(s, pulled(pulled(s.Outline, corner, by), (corner+n-1)%n, by), p)
+}
+
+// pulled moves the side from corner i to the next square to itself.
+func pulled(outline geom.Polygon, i int, by geom.V2) geom.Polygon {
+	n := len(outline)
+	at := func(k int) geom.V2 { return outline[(k+n)%n] }
+	dir := at(i + 1).Sub(at(i)).Unit()
+	square := geom.V2{X: -dir.Y, Y: dir.X}
+	by = square.Mul(by.Dot(square))
+	out := slices.Clone(outline)
+	out[i] = meet(at(i).Add(by), dir, at(i-1), at(i).Sub(at(i-1)))
+	out[(i+1)%n] = meet(at(i).Add(by), dir, at(i+2), at(i+1).Sub(at(i+2)))
+	return out
+}
+
+// meet returns where a line meets another one; the first line's point where they all but run side by side.
+func meet(a, dir, b, other geom.V2) geom.V2 {
+	cross := dir.Cross(other)
+	if math.Abs(cross) < 1e-3*other.Len() {
+		return a
+	}
+	return a.Add(dir.Mul(b.Sub(a).Cross(other) / cross))
+}
+
+// leastWall is the shortest that a wall is pulled to, mm.
+const leastWall = 100.0
+
+// changed is how much a length must differ to count as changed, mm.
+const changed = 0.5
+
+func reshape(s *fit.Scene, outline geom.Polygon, p Pulling) (Reshaped, error) {
+	r := Reshaped{Job: s.Job}
+	n := len(outline)
+	moved := map[rune]bool{}
+	letters := []rune(s.Job.Room.Outline)
+	for i := range outline {
+		if outline[i].Dist(s.Outline[i]) > changed {
+			moved[letters[i]] = true
+		}
+	}
+	for i := range outline {
+		long := outline[i].Dist(outline[(i+1)%n])
+		turned := outline[(i+1)%n].Sub(outline[i]).Dot(s.Walls[i].Dir) < leastWall
+		if math.Abs(long-s.Walls[i].Len) < changed && !turned {
+			continue
+		}
+		if turned || !outline.Simple() {
+			return Reshaped{}, ErrTooShort
+		}
+		if err := r.wall(s.Walls[i].Key, long, p); err != nil {
+			return Reshaped{}, err
+		}
+	}
+	for _, d := range s.Job.Room.Diagonals {
+		if ends := []rune(d.Key); len(ends) == 2 && (moved[ends[0]] || moved[ends[1]]) {
+			if err := r.forget("diagonal."+d.Key+".length", p); err != nil {
+				return Reshaped{}, err
+			}
+		}
+	}
+	return r, nil
+}
+
+// ErrTooShort means that a wall would have no length left.
+var ErrTooShort = errors.New("that would leave a wall without length")
+
+// wall sets the length of a wall that changed. One that nobody read is left to be worked out from the others.
+func (r *Reshaped) wall(key string, mm float64, p Pulling) error {
+	e := "wall." + key
+	if jobfile.Shown(r.Job, e+".length") == "" {
+		return nil
+	}
+	for _, k := range []string{".length", ".low", ".high"} {
+		if err := r.forget(e+k, p); err != nil {
+			return err
+		}
+	}
+	l := length.FromMM(mm)
+	if p.Step > 0 {
+		l = length.Length(math.Round(float64(l)/float64(p.Step))) * p.Step
+	}
+	text := jobfile.ShownLength(l, unitOf(r.Job))
+	next, err := jobfile.Set(r.Job, jobfile.Change{Key: e + ".length", Text: text}, jobfile.Change{Key: e + ".length.1.how", Text: string(room.Assumed)})
+	if err != nil {
+		return err
+	}
+	r.Job = next
+	r.Lengths = append(r.Lengths, Taken{Key: e + ".length", Wall: key, First: text, How: room.Assumed})
+	return nil
+}
+
+// forget takes readings away that a hand may put aside.
+func (r *Reshaped) forget(key string, p Pulling) error {
+	how := room.How(jobfile.Shown(r.Job, key+".1.how"))
+	read := jobfile.Shown(r.Job, key) != "" && (how != room.Assumed && how != room.Told || jobfile.Shown(r.Job, key+".2") != "")
+	if read && !p.Override {
+		return &WasReadError{key}
+	}
+	next, err := Forget(r.Job, key)
+	if err == nil {
+		r.Job = next
+	}
+	return err
+}
