@@ -11,6 +11,7 @@ import (
 	"bunkwright/furniture/job"
 	"bunkwright/render"
 	"bunkwright/render/view"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 )
 
@@ -49,6 +50,7 @@ func newBedPane(w *Window) *bedPane {
 	b.levels = newStickLevels(w, b.stick)
 	b.sizes = newBedSizes(w, b)
 	b.object = control.NewPanes(container.New(halves{}, b.sides, b.corner), b.stick, b.sizes.object, [2]float32{0.58, 0.73})
+	b.object.Changed = func() { w.place.object.Shares = b.object.Shares }
 	w.live.watch(b.follow)
 	return b
 }
@@ -65,7 +67,7 @@ func (b *bedPane) follow() {
 		b.filled = withSizes(l.scene.Job, l.scene.Bed)
 	default:
 		errors.As(l.scene.BedErr, &b.refused)
-		if b.w.session.UndoName() == "" { // another job: what was built before is none of it
+		if l.scene.Job == l.of && b.w.session.UndoName() == "" { // another job: what was built before is none of it
 			b.built, b.answers, b.filled = nil, nil, l.of
 		}
 	}
@@ -78,12 +80,28 @@ func (b *bedPane) follow() {
 func withSizes(j *job.Job, bed *bunk.Bed) *job.Job {
 	next := *j
 	next.Bed = bed.Sizes
-	next.Bed.Upper.Slats, next.Bed.Lower.Slats = bed.Upper.SlatCount, bed.Lower.SlatCount
+	step := length.Inch / 16
+	if j.Unit == "mm" {
+		step = length.Millimetre
+	}
+	for _, d := range []struct {
+		to *bunk.Deck
+		at *bunk.DeckAt
+	}{{&next.Bed.Upper, &bed.Upper}, {&next.Bed.Lower, &bed.Lower}} {
+		d.to.Slats = d.at.SlatCount
+		if d.to.SlatGap == 0 {
+			d.to.SlatGap = length.FromMM(d.at.SlatGap).Round(step, length.Nearest)
+		}
+	}
 	return &next
 }
 
-// shown is called when the stage is gone to.
+// shown is called when the stage is gone to. Its columns are as wide as those of Place.
 func (b *bedPane) shown() {
+	if shares := b.w.place.object.Shares; shares != b.object.Shares {
+		b.object.Shares = shares
+		b.object.Refresh()
+	}
 	if b.stale {
 		b.stale = false
 		b.redraw()

@@ -156,6 +156,24 @@ func TestShelves(t *testing.T) {
 	}
 }
 
+// TestWhatIsTakenIsShown: where nothing is chosen a field shows in grey what is taken: 5-1/2 in of a 1x6 for a guardrail (PS 20), 24 in for the
+// book ledge, and what makes 13 slats of 3-1/2 in fill 75-3/4 in: (75-3/4 - 13 x 3-1/2) / 14 = 2.16, 2-3/16 in.
+func TestWhatIsTakenIsShown(t *testing.T) {
+	w := openedBed(t, "town-house.toml")
+	s := w.bed.sizes
+	for _, c := range [][3]string{
+		{"bed.guard.board", "", "1x6"}, {"bed.books.long", "", `2' 0"`}, {"bed.upper.slat_gap", "", `2-3/16"`}, {"bed.drawers.casters", "", "none"},
+	} {
+		choose(t, w, c[0], c[1])
+		if f := s.fields[c[0]]; f.Text() != "" || f.Hint() != c[2] {
+			t.Errorf("%s: %q, in grey %q, want %q", c[0], f.Text(), f.Hint(), c[2])
+		}
+	}
+	if got := s.fields["bed.guard.board"].Aside(); got != `3/4" x 5-1/2"` {
+		t.Errorf("a 1x6 is %q", got)
+	}
+}
+
 // TestFold: a group opens and folds, all fold at once, and a jump opens the one it goes to.
 func TestFold(t *testing.T) {
 	w := openedBed(t, "town-house.toml")

@@ -40,7 +40,7 @@ func newBedSizes(w *Window, b *bedPane) *bedSizes {
 		s.groups = append(s.groups, newSizeGroup(s, g))
 	}
 	s.foot = newBedFoot(w, b)
-	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, fold), s.scroll, s.foot.object)
+	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, fold), control.Wheel(s.scroll), s.foot.object)
 	s.arrange()
 	return s
 }
@@ -149,7 +149,7 @@ func (s *bedSizes) filled() *job.Job {
 }
 
 func (s *bedSizes) field(key, label string, c bedCell) *control.Field {
-	f := control.NewField(func() string { return s.w.shown(key) }, func(text string) error { return s.w.setKey(key, label, text) })
+	f := control.NewField(func() string { return s.shown(key) }, func(text string) error { return s.w.setKey(key, label, text) })
 	f.Label, f.Wide = c.label, 84
 	switch c.kind {
 	case typedLength:
@@ -159,13 +159,29 @@ func (s *bedSizes) field(key, label string, c bedCell) *control.Field {
 		f.Aside = func() string { return s.section(key) }
 	}
 	f.Says = func() string { return label + keyWords(key) }
-	f.Hint = func() string { return jobfile.Shown(s.filled(), key) }
+	f.Hint = func() string { return s.hint(key) }
 	f.Wrong = func() bool { return s.refusedAt(key) }
 	f.Grown = s.arrange
 	f.Enters = func(on bool) { s.enter(key, on) }
 	s.fields[key] = f
 	f.Follow()
 	return f
+}
+
+// shown is the text of a size as it is now, tried ones included.
+func (s *bedSizes) shown(key string) string {
+	if sc := s.w.live.scene; sc != nil {
+		return jobfile.Shown(sc.Job, key)
+	}
+	return s.w.shown(key)
+}
+
+// hint is what is taken for a size that was not chosen.
+func (s *bedSizes) hint(key string) string {
+	if hint := jobfile.Shown(s.filled(), key); hint != "" || s.filled() != s.bed.filled {
+		return hint
+	}
+	return "none"
 }
 
 // section is what a board that is named by its size as sold really measures.

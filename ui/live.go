@@ -63,15 +63,19 @@ func (l *live) put(p job.Placement) {
 	l.tell()
 }
 
-// try shows another job without making it an edit. A job that cannot be put into numbers is not shown.
-func (l *live) try(j *job.Job) {
+// try shows another job without making it an edit. One whose bed cannot be built is not shown; err says why.
+func (l *live) try(j *job.Job) error {
 	s, err := fit.NewScene(j)
 	if err != nil {
-		return
+		return err
+	}
+	if s.Bed == nil {
+		return s.BedErr
 	}
 	l.session.Cancel(sureRun)
 	l.scene, l.answers, l.sure = s, nominal(s), false
 	l.tell()
+	return nil
 }
 
 // untry shows the job again as it is.

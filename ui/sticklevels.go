@@ -1,11 +1,13 @@
 package ui
 
 import (
+	"errors"
 	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
@@ -13,7 +15,8 @@ import (
 	"bunkwright/ui/control"
 )
 
-// stickLevels lets the levels of a story stick be dragged: while the hand moves the whole job follows, letting go is one edit.
+// stickLevels lets the levels of a story stick be dragged: while the hand moves the whole job follows, as far as
+// the bed can be built; letting go is one edit.
 type stickLevels struct {
 	w     *Window
 	stick *control.Sketch
@@ -80,11 +83,31 @@ func (l *stickLevels) drag(by render.Point, _ fyne.KeyModifier) {
 	if to = max(to, step); to == l.to {
 		return
 	}
+	was := l.to
 	l.to = to
-	if next, err := l.edit(l.w.session.Job()); err == nil {
-		l.w.live.try(next)
-		l.w.status.at(l.name + ": " + l.w.live.shows(to) + " over " + map[bool]string{true: "its deck", false: "the post feet"}[strings.HasSuffix(l.key, "thick")])
+	next, err := l.edit(l.w.session.Job())
+	if err == nil {
+		err = l.w.live.try(next)
 	}
+	if err != nil {
+		l.to = was // the level stays where it can be built
+	}
+	l.say(to, err)
+}
+
+// say says where the level is, or why it cannot be there.
+func (l *stickLevels) say(to length.Length, err error) {
+	words := l.name + ": " + l.w.live.shows(to)
+	if strings.HasSuffix(l.key, "thick") {
+		words += " thick"
+	} else {
+		words += " over the post feet"
+	}
+	var list bunk.SizesError
+	if errors.As(err, &list) && len(list) > 0 {
+		words += " cannot be built: " + list[0].Reason
+	}
+	l.w.status.at(words)
 }
 
 func (l *stickLevels) edit(j *job.Job) (*job.Job, error) {
