@@ -95,7 +95,7 @@ func (st *stance) stopAtBack(s *fit.Scene, by geom.V2, within float64) {
 	for i := range s.Walls {
 		w := &s.Walls[i]
 		other, ok := stanceAt(s, w, by)
-		if !ok || w.In.Dot(st.wall.In) > 0 || math.Abs(w.In.Cross(st.wall.In)) > skewed || !other.over() {
+		if !ok || w.In.Dot(st.wall.In) > 0 || math.Abs(w.In.Cross(st.wall.In)) > skewed || !other.beside() {
 			continue
 		}
 		if gap := other.out - other.near; gap <= within {
@@ -111,6 +111,11 @@ func (st *stance) stopAtBack(s *fit.Scene, by geom.V2, within float64) {
 func (st stance) over() bool {
 	mid := (st.lo + st.hi) / 2
 	return mid > 0 && mid < st.wall.Len && st.out > -(st.hi-st.lo)
+}
+
+// beside tells whether some of the bed stands before a wall, however little.
+func (st stance) beside() bool {
+	return st.hi > 1 && st.lo < st.wall.Len-1 && st.out > -(st.hi-st.lo)
 }
 
 // settle turns a stance into a place.
