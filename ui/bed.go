@@ -2,6 +2,7 @@ package ui
 
 import (
 	"errors"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -31,6 +32,7 @@ type bedPane struct {
 	filled  *job.Job // the job with what was not chosen filled in
 	refused bunk.SizesError
 	lit     string         // the key whose field has the focus, or the part that was clicked
+	turned  time.Time      // when the view from a corner was drawn last
 	held    render.Drawing // the sides as they were drawn last
 	stale   bool           // something changed while another stage was shown
 }
@@ -113,11 +115,17 @@ func (b *bedPane) redraw() {
 	b.sizes.follow()
 }
 
+// cornerRests is how long the view from a corner, the costliest, stays as it is while a level is dragged.
+const cornerRests = 60 * time.Millisecond
+
 // drawn draws the bed anew.
 func (b *bedPane) drawn() {
 	b.sides.Redraw()
-	b.corner.Redraw()
 	b.stick.Redraw()
+	if b.levels.key == "" || time.Since(b.turned) > cornerRests {
+		b.turned = time.Now()
+		b.corner.Redraw()
+	}
 }
 
 // bed is the last bed that could be built, nil where there is none.

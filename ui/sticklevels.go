@@ -20,20 +20,24 @@ import (
 type stickLevels struct {
 	w     *Window
 	stick *control.Sketch
-	key   string // of the level that is held, "" for none
-	name  string
+	level // that is held, the zero value for none
 	from  length.Length
 	scale float64
 	to    length.Length
 }
 
 // levelKeys are the sizes that the levels of a stick stand for, by the beginning of their refs, and what they are called.
-var levelKeys = []struct{ ref, key, name string }{
-	{"upper.slat", "bed.upper.height", "upper deck"},
-	{"lower.slat", "bed.lower.height", "lower deck"},
-	{"guard", "bed.guard.top", "rail top"},
-	{"mattress.upper", "bed.upper.mattress_thick", "upper mattress"},
-	{"mattress.lower", "bed.lower.mattress_thick", "lower mattress"},
+var levelKeys = []level{
+	{"upper.slat", "bed.upper.height", "upper deck", func(s *bunk.Sizes) *length.Length { return &s.Upper.Height }},
+	{"lower.slat", "bed.lower.height", "lower deck", func(s *bunk.Sizes) *length.Length { return &s.Lower.Height }},
+	{"guard", "bed.guard.top", "rail top", func(s *bunk.Sizes) *length.Length { return &s.Guard.Top }},
+	{"mattress.upper", "bed.upper.mattress_thick", "upper mattress", func(s *bunk.Sizes) *length.Length { return &s.Upper.MattressThick }},
+	{"mattress.lower", "bed.lower.mattress_thick", "lower mattress", func(s *bunk.Sizes) *length.Length { return &s.Lower.MattressThick }},
+}
+
+type level struct {
+	ref, key, name string
+	of             func(*bunk.Sizes) *length.Length
 }
 
 func newStickLevels(w *Window, stick *control.Sketch) *stickLevels {
@@ -43,19 +47,19 @@ func newStickLevels(w *Window, stick *control.Sketch) *stickLevels {
 }
 
 // levelAt finds the level among what is pointed at.
-func (l *stickLevels) levelAt(at control.Pointed) (key, name string) {
+func (l *stickLevels) levelAt(at control.Pointed) level {
 	for _, ref := range at.Refs {
 		for _, k := range levelKeys {
 			if render.Under(ref, k.ref) {
-				return k.key, k.name
+				return k
 			}
 		}
 	}
-	return "", ""
+	return level{}
 }
 
 func (l *stickLevels) shape(at control.Pointed) desktop.Cursor {
-	if key, _ := l.levelAt(at); key != "" {
+	if l.levelAt(at).key != "" {
 		return desktop.VResizeCursor
 	}
 	return desktop.DefaultCursor
@@ -64,15 +68,13 @@ func (l *stickLevels) shape(at control.Pointed) desktop.Cursor {
 // grab takes hold of a level, where the size it stands for is known.
 func (l *stickLevels) grab(at control.Pointed) bool {
 	j, d := l.w.session.Job(), l.stick.Drawing()
-	if l.key, l.name = l.levelAt(at); l.key == "" || j == nil || l.w.live.scene == nil || l.w.live.scene.Bed == nil || d.Scale <= 0 {
+	l.level = level{}
+	held := l.levelAt(at)
+	if held.key == "" || j == nil || l.w.live.scene == nil || l.w.live.scene.Bed == nil || d.Scale <= 0 {
 		return false
 	}
-	filled := withSizes(j, l.w.live.scene.Bed)
-	got, err := length.Parse(jobfile.Shown(filled, l.key), length.Context{Unit: l.w.live.unit()})
-	if err != nil {
-		return false
-	}
-	l.from, l.to, l.scale = got, got, d.Scale
+	l.level, l.from, l.scale = held, *held.of(&l.w.live.scene.Bed.Sizes), d.Scale
+	l.to = l.from
 	return true
 }
 
@@ -85,10 +87,9 @@ func (l *stickLevels) drag(by render.Point, _ fyne.KeyModifier) {
 	}
 	was := l.to
 	l.to = to
-	next, err := l.edit(l.w.session.Job())
-	if err == nil {
-		err = l.w.live.try(next)
-	}
+	next := *l.w.session.Job()
+	*l.of(&next.Bed) = to
+	err := l.w.live.try(&next)
 	if err != nil {
 		l.to = was // the level stays where it can be built
 	}
@@ -110,27 +111,25 @@ func (l *stickLevels) say(to length.Length, err error) {
 	l.w.status.at(words)
 }
 
-func (l *stickLevels) edit(j *job.Job) (*job.Job, error) {
-	return jobfile.Set(j, jobfile.Change{Key: l.key, Text: jobfile.ShownLength(l.to, l.w.live.unit())})
-}
-
 // drop makes the drag one edit.
 func (l *stickLevels) drop() {
-	if l.key == "" {
-		return
-	}
-	if l.to == l.from {
+	held := l.level
+	l.level = level{}
+	switch {
+	case held.key == "":
+	case l.to == l.from:
 		l.w.live.untry()
-	} else {
-		l.w.do("Move the "+l.name, "", l.edit)
+	default:
+		l.w.do("Move the "+held.name, "", func(j *job.Job) (*job.Job, error) {
+			return jobfile.Set(j, jobfile.Change{Key: held.key, Text: jobfile.ShownLength(l.to, l.w.live.unit())})
+		})
 	}
-	l.key = ""
 }
 
 // giveUp drops a level where it was.
 func (l *stickLevels) giveUp() {
 	if l.key != "" {
-		l.key = ""
+		l.level = level{}
 		l.stick.GiveUp()
 		l.w.live.untry()
 	}
