@@ -2,6 +2,7 @@ package ui
 
 import (
 	"errors"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -11,6 +12,7 @@ import (
 	"bunkwright/furniture/job"
 	"bunkwright/render"
 	"bunkwright/render/view"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 )
 
@@ -22,14 +24,17 @@ type bedPane struct {
 	sides   *control.Sketch
 	corner  *control.Sketch
 	stick   *control.Sketch
+	levels  *stickLevels
 	sizes   *bedSizes
 	turning turning
 	built   *fit.Scene // the last scene with a bed
 	answers []fit.Answer
 	filled  *job.Job // the job with what was not chosen filled in
 	refused bunk.SizesError
-	lit     string // the key whose field has the focus, or the part that was clicked
-	stale   bool   // something changed while another stage was shown
+	lit     string         // the key whose field has the focus, or the part that was clicked
+	turned  time.Time      // when the view from a corner was drawn last
+	held    render.Drawing // the sides as they were drawn last
+	stale   bool           // something changed while another stage was shown
 }
 
 func newBedPane(w *Window) *bedPane {
@@ -43,8 +48,11 @@ func newBedPane(w *Window) *bedPane {
 	b.corner.Grab, b.corner.Drag, b.corner.Focus = b.grabCorner, b.dragCorner, b.focusCorner
 	b.stick = control.NewSketch(render.InkWell, b.drawStick)
 	b.stick.Least = fyne.NewSize(216, 300)
+	b.stick.Hover = b.hover
+	b.levels = newStickLevels(w, b.stick)
 	b.sizes = newBedSizes(w, b)
 	b.object = control.NewPanes(container.New(halves{}, b.sides, b.corner), b.stick, b.sizes.object, [2]float32{0.58, 0.73})
+	b.object.Changed = func() { w.place.object.Shares = b.object.Shares }
 	w.live.watch(b.follow)
 	return b
 }
@@ -58,10 +66,10 @@ func (b *bedPane) follow() {
 		b.built, b.answers, b.filled = nil, nil, l.of
 	case l.scene.Bed != nil:
 		b.built, b.answers = l.scene, l.answers
-		b.filled = withSizes(l.of, l.scene.Bed)
+		b.filled = withSizes(l.scene.Job, l.scene.Bed)
 	default:
 		errors.As(l.scene.BedErr, &b.refused)
-		if b.w.session.UndoName() == "" { // another job: what was built before is none of it
+		if l.scene.Job == l.of && b.w.session.UndoName() == "" { // another job: what was built before is none of it
 			b.built, b.answers, b.filled = nil, nil, l.of
 		}
 	}
@@ -74,12 +82,28 @@ func (b *bedPane) follow() {
 func withSizes(j *job.Job, bed *bunk.Bed) *job.Job {
 	next := *j
 	next.Bed = bed.Sizes
-	next.Bed.Upper.Slats, next.Bed.Lower.Slats = bed.Upper.SlatCount, bed.Lower.SlatCount
+	step := length.Inch / 16
+	if j.Unit == "mm" {
+		step = length.Millimetre
+	}
+	for _, d := range []struct {
+		to *bunk.Deck
+		at *bunk.DeckAt
+	}{{&next.Bed.Upper, &bed.Upper}, {&next.Bed.Lower, &bed.Lower}} {
+		d.to.Slats = d.at.SlatCount
+		if d.to.SlatGap == 0 {
+			d.to.SlatGap = length.FromMM(d.at.SlatGap).Round(step, length.Nearest)
+		}
+	}
 	return &next
 }
 
-// shown is called when the stage is gone to.
+// shown is called when the stage is gone to. Its columns are as wide as those of Place.
 func (b *bedPane) shown() {
+	if shares := b.w.place.object.Shares; shares != b.object.Shares {
+		b.object.Shares = shares
+		b.object.Refresh()
+	}
 	if b.stale {
 		b.stale = false
 		b.redraw()
@@ -91,11 +115,17 @@ func (b *bedPane) redraw() {
 	b.sizes.follow()
 }
 
+// cornerRests is how long the view from a corner, the costliest, stays as it is while a level is dragged.
+const cornerRests = 60 * time.Millisecond
+
 // drawn draws the bed anew.
 func (b *bedPane) drawn() {
 	b.sides.Redraw()
-	b.corner.Redraw()
 	b.stick.Redraw()
+	if b.levels.key == "" || time.Since(b.turned) > cornerRests {
+		b.turned = time.Now()
+		b.corner.Redraw()
+	}
 }
 
 // bed is the last bed that could be built, nil where there is none.
@@ -135,7 +165,11 @@ func (b *bedPane) drawSides(w, h render.Paper) render.Drawing {
 	d.Add(heading(render.Px(16), render.Px(14), "From the front", "and from the "+string(end)+" end, one scale for both")...)
 	o := b.options(w-2*sidesEdge, h-sidesHead-sidesEdge)
 	o.Sparse = w < littleWide
+	if b.levels.key != "" && b.held.Scale > 0 { // nothing jumps while the hand moves
+		o.Scale, o.Origin = b.held.Scale, &b.held.Origin
+	}
 	sides := view.BedSides(bed, end, o)
+	b.held = sides
 	d.Scale = sides.Scale
 	d.Add(render.Shift(sides.Marks, render.Point{X: sidesEdge, Y: sidesHead})...)
 	return d

@@ -7,10 +7,12 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
 	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/job/jobfile"
+	"bunkwright/render"
 	"bunkwright/room/length"
 )
 
@@ -154,6 +156,24 @@ func TestShelves(t *testing.T) {
 	}
 }
 
+// TestWhatIsTakenIsShown: where nothing is chosen a field shows in grey what is taken: 5-1/2 in of a 1x6 for a guardrail (PS 20), 24 in for the
+// book ledge, and what makes 13 slats of 3-1/2 in fill 75-3/4 in: (75-3/4 - 13 x 3-1/2) / 14 = 2.16, 2-3/16 in.
+func TestWhatIsTakenIsShown(t *testing.T) {
+	w := openedBed(t, "town-house.toml")
+	s := w.bed.sizes
+	for _, c := range [][3]string{
+		{"bed.guard.board", "", "1x6"}, {"bed.books.long", "", `2' 0"`}, {"bed.upper.slat_gap", "", `2-3/16"`}, {"bed.drawers.casters", "", "none"},
+	} {
+		choose(t, w, c[0], c[1])
+		if f := s.fields[c[0]]; f.Text() != "" || f.Hint() != c[2] {
+			t.Errorf("%s: %q, in grey %q, want %q", c[0], f.Text(), f.Hint(), c[2])
+		}
+	}
+	if got := s.fields["bed.guard.board"].Aside(); got != `3/4" x 5-1/2"` {
+		t.Errorf("a 1x6 is %q", got)
+	}
+}
+
 // TestFold: a group opens and folds, all fold at once, and a jump opens the one it goes to.
 func TestFold(t *testing.T) {
 	w := openedBed(t, "town-house.toml")
@@ -223,6 +243,44 @@ func TestTurnTheBed(t *testing.T) {
 	b.key(&fyne.KeyEvent{Name: fyne.KeyHome})
 	if b.corner.Drawing().Dump() != start {
 		t.Error("Home does not bring it back")
+	}
+}
+
+// TestDragALevel: the upper deck is dragged on the story stick of either stage. While the hand moves the bed and its answers follow and the
+// job stays; letting go is one edit, Escape none.
+func TestDragALevel(t *testing.T) {
+	w := openedBed(t, "town-house.toml")
+	for _, l := range []*stickLevels{w.bed.levels, w.place.levels} {
+		before := w.session.Job()
+		at := middleOf(t, l.stick.Drawing(), "upper.slat")
+		k := l.stick.Drawing().Scale
+		pull := func(end bool) {
+			l.stick.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary})
+			for range 8 {
+				l.stick.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: at}, Dragged: fyne.NewDelta(0, -1)})
+			}
+			if end {
+				l.stick.DragEnd()
+			}
+		}
+		pull(false)
+		want := (before.Bed.Upper.Height + length.FromMM(float64(render.Px(8))/k)).Round(length.Inch/8, length.Nearest)
+		if got := w.live.scene.Job.Bed.Upper.Height; w.session.Job() != before || got != want || w.live.scene.Bed.Upper.Top != want.MM() {
+			t.Errorf("while the hand moves the deck is at %v, want %v", got, want)
+		}
+		l.giveUp()
+		l.stick.DragEnd()
+		if w.session.Job() != before || w.live.scene.Job != before {
+			t.Error("giving up leaves the deck where it was dragged")
+		}
+		pull(true)
+		if w.session.Job().Bed.Upper.Height != want || w.session.UndoName() != "Move the upper deck" {
+			t.Errorf("the deck is at %v, undo %q", w.session.Job().Bed.Upper.Height, w.session.UndoName())
+		}
+		w.undo()
+		if w.session.Job() != before {
+			t.Error("one undo does not bring it back")
+		}
 	}
 }
 

@@ -48,7 +48,8 @@ func (b *bedPane) drawCorner(w, h render.Paper) render.Drawing {
 	corner := view.BedCorner(bed, b.turning.turn, b.turning.tilt, o)
 	d.Add(render.Shift(corner.Marks, render.Point{X: edge, Y: head})...)
 	if b.corner.Focused() {
-		d.Add(control.FocusRing(w, h, control.State{Focus: true})...)
+		box := render.Rect{Max: render.Point{X: w, Y: h}}.Grow(-render.Px(3))
+		d.Add(render.Stroke("", render.RoundBox(box, render.Px(3)), render.Pen{Width: render.Px(1.5), Ink: render.InkSoft}))
 	}
 	return d
 }
@@ -88,6 +89,7 @@ func (b *bedPane) turnByKey(e *fyne.KeyEvent) bool {
 	case fyne.KeyHome:
 		*t = fromCorner
 	case fyne.KeyEscape:
+		b.levels.giveUp()
 		b.lit = ""
 		b.drawn()
 	default:

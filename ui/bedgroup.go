@@ -109,8 +109,7 @@ func (g *sizeGroup) fold() {
 		return
 	}
 	g.open = !g.open
-	g.head.Redraw()
-	g.s.arrange()
+	g.s.follow()
 }
 
 // toggle gives the bed what the group is of, or takes it away.
@@ -136,9 +135,21 @@ func (g *sizeGroup) follow() {
 			g.refused = append(g.refused, g.s.refusal(e))
 		}
 	}
+	if g.open && g.there() {
+		g.followFields()
+	}
 	g.head.Redraw()
 	if g.check != nil {
 		g.check.Redraw()
+	}
+}
+
+// followFields shows the values of the group's sizes as they are now; those of folded groups wait until they are opened.
+func (g *sizeGroup) followFields() {
+	for _, key := range g.keys {
+		if f, ok := g.s.fields[key]; ok {
+			f.Follow()
+		}
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
+	"bunkwright/furniture/timber"
 	"bunkwright/render"
 	"bunkwright/ui/control"
 )
@@ -39,7 +40,7 @@ func newBedSizes(w *Window, b *bedPane) *bedSizes {
 		s.groups = append(s.groups, newSizeGroup(s, g))
 	}
 	s.foot = newBedFoot(w, b)
-	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, fold), s.scroll, s.foot.object)
+	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, fold), control.Wheel(s.scroll), s.foot.object)
 	s.arrange()
 	return s
 }
@@ -47,9 +48,6 @@ func newBedSizes(w *Window, b *bedPane) *bedSizes {
 // follow shows the sizes as they are now.
 func (s *bedSizes) follow() {
 	s.head.Redraw()
-	for _, f := range s.fields {
-		f.Follow()
-	}
 	for _, f := range s.watched {
 		f()
 	}
@@ -89,9 +87,8 @@ func (s *bedSizes) foldAll() {
 	open := !s.anyOpen()
 	for _, g := range s.groups {
 		g.open = open && g.there()
-		g.head.Redraw()
 	}
-	s.arrange()
+	s.follow()
 }
 
 // drawHead counts what cannot be built.
@@ -152,22 +149,48 @@ func (s *bedSizes) filled() *job.Job {
 }
 
 func (s *bedSizes) field(key, label string, c bedCell) *control.Field {
-	f := control.NewField(func() string { return s.w.shown(key) }, func(text string) error { return s.w.setKey(key, label, text) })
+	f := control.NewField(func() string { return s.shown(key) }, func(text string) error { return s.w.setKey(key, label, text) })
 	f.Label, f.Wide = c.label, 84
 	switch c.kind {
 	case typedLength:
 		f.Echo = s.w.echo
 	case typedBoard:
-		f.Wide, f.Echo = 130, nil
+		f.Wide = 104
+		f.Aside = func() string { return s.section(key) }
 	}
 	f.Says = func() string { return label + keyWords(key) }
-	f.Hint = func() string { return jobfile.Shown(s.filled(), key) }
+	f.Hint = func() string { return s.hint(key) }
 	f.Wrong = func() bool { return s.refusedAt(key) }
 	f.Grown = s.arrange
 	f.Enters = func(on bool) { s.enter(key, on) }
 	s.fields[key] = f
 	f.Follow()
 	return f
+}
+
+// shown is the text of a size as it is now, tried ones included.
+func (s *bedSizes) shown(key string) string {
+	if sc := s.w.live.scene; sc != nil {
+		return jobfile.Shown(sc.Job, key)
+	}
+	return s.w.shown(key)
+}
+
+// hint is what is taken for a size that was not chosen.
+func (s *bedSizes) hint(key string) string {
+	if hint := jobfile.Shown(s.filled(), key); hint != "" || s.filled() != s.bed.filled {
+		return hint
+	}
+	return "none"
+}
+
+// section is what a board that is named by its size as sold really measures.
+func (s *bedSizes) section(key string) string {
+	size, err := timber.DressedSize(jobfile.Shown(s.filled(), key), timber.Dry)
+	if err != nil {
+		return ""
+	}
+	return s.w.live.shows(size.Thick) + " x " + s.w.live.shows(size.Wide)
 }
 
 // enter lights the parts of a size while its field has the focus.
@@ -208,10 +231,9 @@ func (s *bedSizes) jump(key string) {
 		for _, g := range s.groups {
 			if g.holds(key) {
 				g.open = true
-				g.head.Redraw()
 			}
 		}
-		s.arrange()
+		s.follow()
 		s.w.win.Canvas().Focus(f.Focusable())
 		return
 	}

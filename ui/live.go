@@ -63,6 +63,27 @@ func (l *live) put(p job.Placement) {
 	l.tell()
 }
 
+// try shows another job without making it an edit. One whose bed cannot be built is not shown; err says why.
+func (l *live) try(j *job.Job) error {
+	s, err := fit.NewScene(j)
+	if err != nil {
+		return err
+	}
+	if s.Bed == nil {
+		return s.BedErr
+	}
+	l.session.Cancel(sureRun)
+	l.scene, l.answers, l.sure = s, nominal(s), false
+	l.tell()
+	return nil
+}
+
+// untry shows the job again as it is.
+func (l *live) untry() {
+	l.of = nil
+	l.follow()
+}
+
 // back shows the bed again where the job has it.
 func (l *live) back() {
 	if l.scene != nil && l.of != nil && l.scene.Job.Place != l.of.Place {

@@ -21,6 +21,7 @@ type placeStage struct {
 	object    *control.Panes
 	drawings  *control.Sketch
 	stick     *control.Sketch
+	levels    *stickLevels
 	questions *questions
 	bar       *placeBar
 	camera    camera
@@ -48,6 +49,7 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Key = p.key
 	p.stick = control.NewSketch(render.InkWell, p.drawStick)
 	p.stick.Least = fyne.NewSize(216, 300)
+	p.levels = newStickLevels(w, p.stick)
 	p.questions = newQuestions(w, p.redraw)
 	p.drawings.Shape = p.shape
 	p.bar = newPlaceBar(w)
@@ -139,6 +141,7 @@ func storyStick(s *fit.Scene, answers []fit.Answer, o view.Options, w, h render.
 	}
 	o.W, o.H = w-render.Px(12), h-stickHead-render.Px(16)
 	stick := view.Stick(s, answers, o)
+	d.Scale = stick.Scale
 	d.Add(render.Shift(stick.Marks, render.Point{X: render.Px(6), Y: stickHead + render.Px(6)})...)
 	return d
 }
@@ -253,6 +256,7 @@ func (p *placeStage) key(e *fyne.KeyEvent) bool {
 	case fyne.KeyW:
 		p.press()
 	case fyne.KeyEscape:
+		p.levels.giveUp()
 		p.drawings.GiveUp()
 		p.w.live.back()
 	case fyne.KeyLeft:

@@ -3,6 +3,7 @@ package control
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
 )
 
 // tall is a widget whose height hangs on its width.
@@ -65,3 +66,21 @@ func (Stacked) Layout(items []fyne.CanvasObject, size fyne.Size) {
 
 // MinSize is asked for by the toolkit.
 func (Stacked) MinSize(items []fyne.CanvasObject) fyne.Size { return (&column{}).MinSize(items) }
+
+// Wheel returns a scroller whose wheel turns wherever the pointer is over it: boxes to type in would else keep it to themselves.
+func Wheel(s *container.Scroll) fyne.CanvasObject {
+	w := &wheel{scroll: s}
+	w.ExtendBaseWidget(w)
+	return container.NewStack(s, w)
+}
+
+// wheel lies over a scroller and takes nothing but the wheel.
+type wheel struct {
+	widget.BaseWidget
+	scroll *container.Scroll
+}
+
+func (w *wheel) CreateRenderer() fyne.WidgetRenderer {
+	return widget.NewSimpleRenderer(container.NewWithoutLayout())
+}
+func (w *wheel) Scrolled(e *fyne.ScrollEvent) { w.scroll.Scrolled(e) }

@@ -23,6 +23,7 @@ type Field struct {
 	Wide   float32                                     // of the box
 	Anew   bool                                        // with the focus everything is selected: what is typed takes its place
 	Label  string                                      // before the box, which then stands at the right; "": the box alone
+	Aside  func() string                               // in soft ink between label and box; nil: nothing
 	Hint   func() string                               // what is taken where nothing is typed, shown in soft ink; nil: nothing
 	Wrong  func() bool                                 // the value was taken but something is wrong with it; nil: never
 	Grown  func()                                      // its height differs from before; nil: nobody needs to know
@@ -31,6 +32,7 @@ type Field struct {
 	entry *typed
 	note  *Note
 	label *canvas.Text
+	aside *canvas.Text
 	ring  *canvas.Rectangle // round a box with something wrong in it, or with the focus
 	has   bool              // the focus
 	all   *fyne.Container
@@ -44,10 +46,12 @@ func NewField(shows func() string, commit func(string) error) *Field {
 	f.note = NewNote()
 	f.label = canvas.NewText("", Palette().Color(render.InkSoft))
 	f.label.TextSize = 13
+	f.aside = canvas.NewText("", Palette().Color(render.InkSoft))
+	f.aside.TextSize = 13
 	f.ring = canvas.NewRectangle(color.Transparent)
 	f.ring.StrokeWidth, f.ring.CornerRadius = 2, 3
 	f.ring.Hide()
-	f.all = container.New(fieldLayout{f}, f.label, f.entry, f.ring, f.note)
+	f.all = container.New(fieldLayout{f}, f.label, f.aside, f.entry, f.ring, f.note)
 	f.ExtendBaseWidget(f)
 	f.Follow()
 	return f
@@ -65,6 +69,9 @@ func (f *Field) Follow() {
 	}
 	if !f.entry.typing && !f.trash {
 		f.entry.set(f.Shows())
+	}
+	if f.Aside != nil && f.aside.Text != f.Aside() {
+		f.Refresh()
 	}
 	f.mark()
 }
@@ -86,6 +93,10 @@ func (f *Field) mark() {
 // Refresh follows the theme and what the field says of itself.
 func (f *Field) Refresh() {
 	f.label.Text, f.label.Color = f.Label, Palette().Color(render.InkSoft)
+	f.aside.Color = f.label.Color
+	if f.Aside != nil {
+		f.aside.Text = f.Aside()
+	}
 	f.mark()
 	f.BaseWidget.Refresh()
 }
@@ -164,6 +175,7 @@ func (l fieldLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		x = max(0, size.Width-l.f.Wide)
 		l.f.label.Text = l.f.Label
 		l.f.label.Move(fyne.NewPos(0, (h-l.f.label.MinSize().Height)/2))
+		l.asideAt(x-8, h)
 	}
 	l.f.entry.Move(fyne.NewPos(x, 0))
 	l.f.entry.Resize(fyne.NewSize(size.Width-x, h))
@@ -171,6 +183,20 @@ func (l fieldLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	l.f.ring.Resize(fyne.NewSize(size.Width-x, h))
 	l.f.note.Move(fyne.NewPos(0, h))
 	l.f.note.Resize(fyne.NewSize(size.Width, l.f.note.HeightFor(size.Width)))
+}
+
+// asideAt sets what stands between label and box, left out where it has no room.
+func (l fieldLayout) asideAt(right, h float32) {
+	if l.f.Aside != nil {
+		l.f.aside.Text = l.f.Aside()
+	}
+	size := l.f.aside.MinSize()
+	l.f.aside.Move(fyne.NewPos(right-size.Width, (h-size.Height)/2))
+	if right-size.Width < l.f.label.MinSize().Width+8 {
+		l.f.aside.Hide()
+	} else {
+		l.f.aside.Show()
+	}
 }
 
 func (l fieldLayout) MinSize([]fyne.CanvasObject) fyne.Size { return l.f.MinSize() }
