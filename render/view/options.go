@@ -128,10 +128,10 @@ func (o Options) mount(title string, c *canvas) render.Drawing {
 	case o.Origin == nil:
 		shift(&d, d.Page().Centre().Minus(b.Centre()))
 	}
+	refuse(d.Marks, c.st, o.Refused)
 	if len(o.Lit) > 0 {
 		d = d.Light(c.st.Lit, o.Lit...)
 	}
-	refuse(d.Marks, c.st, o.Refused)
 	return d
 }
 
