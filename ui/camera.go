@@ -50,6 +50,11 @@ func wallOf(s *fit.Scene) string {
 	if s.At != nil {
 		return s.At.Key
 	}
+	for i := range s.Walls {
+		if s.Walls[i].Key == s.Job.Place.Wall {
+			return s.Job.Place.Wall
+		}
+	}
 	if len(s.Walls) > 0 {
 		return s.Walls[0].Key
 	}

@@ -103,8 +103,19 @@ func (p *placeStage) draw(w, h render.Paper) render.Drawing {
 	wall := view.Wall(l.scene, l.answers, key, o)
 	d.Add(clipped(wall.Marks, render.Rect{Min: render.Point{Y: p.camera.parts + headHigh}, Max: render.Point{X: w, Y: h}})...)
 	d.Add(heading(render.Px(16), render.Px(14), "From above", "one scale for both")...)
-	d.Add(heading(render.Px(16), p.camera.parts+render.Px(14), "Wall "+key[:1]+" to "+key[1:], "face on, with the bed")...)
+	d.Add(heading(render.Px(16), p.camera.parts+render.Px(14), "Wall "+key[:1]+" to "+key[1:], p.faceOn())...)
 	return d
+}
+
+// faceOn is the line under the name of the wall; in little room the drawing has its place.
+func (p *placeStage) faceOn() string {
+	switch {
+	case p.camera.sparse:
+		return ""
+	case !p.w.live.scene.Stands:
+		return "face on; no bed yet"
+	}
+	return "face on, with the bed"
 }
 
 func clipped(marks []render.Mark, in render.Rect) []render.Mark {

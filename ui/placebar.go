@@ -31,9 +31,11 @@ func newPlaceBar(w *Window) *placeBar {
 const (
 	barHigh  = 40
 	alongAt  = 150
-	gapAt    = 430
 	barField = 96
 )
+
+// gapAt is where the field of the gap stands in a bar of a width.
+func (b *placeBar) gapAt(w float32) float64 { return float64(max(340, min(430, w-barField-110))) }
 
 func (b *placeBar) draw(w, h render.Paper) render.Drawing {
 	d := render.Drawing{W: w, H: h}
@@ -54,13 +56,13 @@ func (b *placeBar) draw(w, h render.Paper) render.Drawing {
 	if from == "" && wall != "no wall" {
 		from = j.Place.Wall[:1]
 	}
+	gapAt := b.gapAt(float32(w / render.Px(1)))
 	put(16, "Bed at "+wall, render.Left)
-	put(alongAt-10, "", render.Right)
-	put(alongAt+barField+8, "along it from "+from, render.Left)
+	put(alongAt+barField+8, "from "+from, render.Left)
 	put(gapAt-10, "gap", render.Right)
-	gap := "off the wall"
+	gap := "off it"
 	if !j.Place.Gap.Set {
-		gap = "pressed to the wall"
+		gap = "pressed to it"
 	}
 	put(gapAt+barField+8, gap, render.Left)
 	return d
@@ -70,7 +72,7 @@ type placeBarLayout struct{ b *placeBar }
 
 func (l placeBarLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	l.b.words.Resize(size)
-	for f, x := range map[*control.Field]float32{l.b.along: alongAt, l.b.gap: gapAt} {
+	for f, x := range map[*control.Field]float32{l.b.along: alongAt, l.b.gap: float32(l.b.gapAt(size.Width))} {
 		f.Move(fyne.NewPos(x, 3))
 		f.Resize(fyne.NewSize(barField, f.HeightFor(barField)))
 	}

@@ -177,11 +177,15 @@ func (q *questions) drawHead(w, h render.Paper) render.Drawing {
 		d.Add(render.Words("against", st.Body.Text(render.Point{X: w - render.Px(16), Y: render.Px(22)}, shortened(against, st.Body, w-render.Px(130)), render.InkCannotTell, render.Right)))
 	}
 	x, y := render.Px(16), render.Px(48)
+	brief := w < render.Px(340)
 	for _, v := range []fit.Verdict{fit.DoesNotFit, fit.TooClose, fit.CannotTell, fit.Fits} {
 		if count[v] == 0 {
 			continue
 		}
 		words := fmt.Sprintf("%d %s", count[v], countWords[v])
+		if brief {
+			words = fmt.Sprint(count[v])
+		}
 		d.Add(signAt(v, render.Point{X: x + render.Px(7), Y: y}, render.Px(14))...)
 		d.Add(render.Words("", st.Body.Text(render.Point{X: x + render.Px(19), Y: y}, words, inkOf(v), render.Left).Middled()))
 		x += render.Px(19+14) + st.Body.Wide(words)

@@ -207,15 +207,18 @@ func (f *roomForm) readingField(key, label string) *control.Field {
 func (f *roomForm) prepare(field *control.Field, key string) {
 	field.Wide, field.Anew, field.Escape = 100, true, f.r.toPlan
 	field.Grown = f.inner.Refresh
-	field.Hint = func() string { return hintOf(key) }
+	field.Hint = func() string { return hintOf(key, f.r.w.live.unit()) }
 }
 
-// hintOf is what is taken where a key is not set, where that is a length: "1-1/2 in".
-func hintOf(key string) string {
+// hintOf is what is taken where a key is not set, where that is a length, in a unit.
+func hintOf(key string, unit length.Unit) string {
 	row, _ := jobfile.Find(strings.TrimSuffix(key, ".2"))
 	hint, _, _ := strings.Cut(keyRows()[row.Key].Default, ",")
 	if hint == "" || strings.HasSuffix(key, ".2") || hint[0] < '0' || hint[0] > '9' {
 		return ""
+	}
+	if l, err := length.Parse(hint, length.Context{Unit: length.Inches}); err == nil {
+		return jobfile.ShownLength(l, unit)
 	}
 	return hint
 }

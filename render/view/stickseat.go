@@ -35,7 +35,7 @@ func (f *stickSeat) figure() person {
 
 // sitter draws the figure, cut off where there is no room for its legs.
 func (f *stickSeat) sitter() {
-	if !f.sit.known {
+	if !f.sit.known || f.clip.Max.X-f.bedLeft() < f.st.Body.Wide("headroom") {
 		return
 	}
 	marks := f.figure().marks(f.canvas)
