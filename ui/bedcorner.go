@@ -15,7 +15,7 @@ type turning struct {
 }
 
 // fromCorner is where it is looked at from at first.
-var fromCorner = turning{turn: 32, tilt: 26}
+var fromCorner = turning{turn: view.PlainTurn, tilt: view.PlainTilt}
 
 // How far a pixel and an arrow key turn, in degrees, and how far up one may look.
 const (

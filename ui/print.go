@@ -65,13 +65,7 @@ func sheets(ctx context.Context, j *job.Job, day time.Time) ([]byte, error) {
 	if j.Unit == "mm" {
 		o.Paper, o.Unit, size = view.A4, length.Millimetres, pdf.A4
 	}
-	var pages []pdf.Page
-	for _, sheet := range view.Sheets(s, answers, o) {
-		page := sheet.Drawing.Substituted()
-		page.Title = sheet.Title
-		pages = append(pages, pdf.Page{Drawing: page, Size: size, Landscape: page.W > page.H})
-	}
 	var out bytes.Buffer
-	err = pdf.Write(&out, pages, pdf.Info{Title: j.Name, Date: day})
+	err = pdf.Write(&out, pdf.On(size, view.Sheets(s, answers, o)), pdf.Info{Title: j.Name, Date: day})
 	return out.Bytes(), err
 }

@@ -6,7 +6,6 @@ import (
 	"strings"
 	"time"
 
-	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
@@ -29,47 +28,6 @@ const (
 	pictureHigh = 800
 )
 
-// drawing is one view by its name.
-type drawing struct {
-	name string
-	draw func(view.Options) render.Drawing
-}
-
-// drawings lists the views of a job: walls and ends by name.
-func drawings(s *fit.Scene, answers []fit.Answer) []drawing {
-	out := []drawing{
-		{"plan", func(o view.Options) render.Drawing { return view.Plan(s, answers, o) }},
-		{"section", func(o view.Options) render.Drawing { return view.Section(s, answers, o) }},
-		{"stick", func(o view.Options) render.Drawing { return view.Stick(s, answers, o) }},
-	}
-	for i := range s.Walls {
-		key := s.Walls[i].Key
-		out = append(out, drawing{"wall-" + key, func(o view.Options) render.Drawing { return view.Wall(s, answers, key, o) }})
-	}
-	return append(out, bedDrawings(s)...)
-}
-
-// bedDrawings lists the views of the bed alone; where it cannot be built they say why.
-func bedDrawings(s *fit.Scene) []drawing {
-	of := func(name, title string, draw func(*bunk.Bed, view.Options) render.Drawing) drawing {
-		return drawing{name, func(o view.Options) render.Drawing {
-			if s.Bed == nil {
-				return view.NoBed(s, title, o)
-			}
-			return draw(s.Bed, o)
-		}}
-	}
-	end := func(e bunk.End) func(*bunk.Bed, view.Options) render.Drawing {
-		return func(b *bunk.Bed, o view.Options) render.Drawing { return view.BedEnd(b, e, o) }
-	}
-	return []drawing{
-		of("bed-front", "Bed from the front", view.BedFront),
-		of("bed-left", "Bed from the left end", end(bunk.Left)),
-		of("bed-right", "Bed from the right end", end(bunk.Right)),
-		of("bed-above", "Bed from above", view.BedAbove),
-	}
-}
-
 // drawFlags are what the command line asks for.
 type drawFlags struct {
 	out, view string
@@ -80,7 +38,7 @@ type drawFlags struct {
 func runDraw(s *session, args []string) (int, error) {
 	f := s.flags(drawCommand)
 	out := f.String("o", "out", "folder for all drawings, or one file: .png or .svg for one view (the plan where --view names none), .pdf for all sheets")
-	name := f.String("view", "", "one view only: plan, section, stick, wall-AB, bed-front, bed-left, bed-right, bed-above")
+	name := f.String("view", "", "one view only: plan, room, section, stick, wall-AB, bed-front, bed-left, bed-right, bed-above, bed-corner")
 	paper := f.String("paper", "", "letter or a4; letter in inches, a4 in mm where it is not said")
 	date := f.String("date", "", "day to print on the sheets, such as 2027-06-09; today where it is not said")
 	words, err := parse(f, args)
@@ -131,7 +89,7 @@ func dayOf(text string) (time.Time, error) {
 
 // screen are the options of a picture for a screen.
 func screen(file *jobfile.File) view.Options {
-	return view.Options{Mirror: file.Job.Place.Mirror, Unit: unitOf(file.Job.Unit), W: render.Px(pictureWide), H: render.Px(pictureHigh)}
+	return view.Options{Unit: unitOf(file.Job.Unit), W: render.Px(pictureWide), H: render.Px(pictureHigh)}
 }
 
 // sheets writes all sheets as one PDF.
@@ -141,11 +99,5 @@ func (d drawFlags) sheets(w io.Writer, file *jobfile.File, scene *fit.Scene, ans
 		size = pdf.A4
 	}
 	o := view.SheetOptions{Paper: d.paper, Unit: unitOf(file.Job.Unit), Date: d.day.Format("January 2, 2006")}
-	var pages []pdf.Page
-	for _, sh := range view.Sheets(scene, answers, o) {
-		page := sh.Drawing.Substituted()
-		page.Title = sh.Title
-		pages = append(pages, pdf.Page{Drawing: page, Size: size, Landscape: page.W > page.H})
-	}
-	return pdf.Write(w, pages, pdf.Info{Title: file.Job.Name, Date: d.day})
+	return pdf.Write(w, pdf.On(size, view.Sheets(scene, answers, o)), pdf.Info{Title: file.Job.Name, Date: d.day})
 }

@@ -42,7 +42,7 @@ func (d drawFlags) run(s *session, file *jobfile.File, scene *fit.Scene, answers
 	if err != nil {
 		return err
 	}
-	views, err := d.chosen(drawings(scene, answers))
+	views, err := d.chosen(view.Drawings(scene, answers))
 	if err != nil {
 		return err
 	}
@@ -59,7 +59,7 @@ func (d drawFlags) run(s *session, file *jobfile.File, scene *fit.Scene, answers
 		return err
 	}
 	for _, v := range views {
-		if err := written(s, filepath.Join(d.out, v.name+".png"), v.png(screen(file))); err != nil {
+		if err := written(s, filepath.Join(d.out, v.Name+".png"), png(v, screen(file))); err != nil {
 			return err
 		}
 	}
@@ -70,38 +70,38 @@ func (d drawFlags) run(s *session, file *jobfile.File, scene *fit.Scene, answers
 }
 
 // chosen returns the view that was asked for, all of them where none was.
-func (d drawFlags) chosen(all []drawing) ([]drawing, error) {
+func (d drawFlags) chosen(all []view.Named) ([]view.Named, error) {
 	if d.view == "" {
 		return all, nil
 	}
-	i := slices.IndexFunc(all, func(v drawing) bool { return v.name == d.view })
+	i := slices.IndexFunc(all, func(v view.Named) bool { return v.Name == d.view })
 	if i >= 0 {
 		return all[i : i+1], nil
 	}
 	var known []string
 	for _, v := range all {
-		known = append(known, v.name)
+		known = append(known, v.Name)
 	}
 	return nil, fmt.Errorf("there is no view %q\nhint: one of %s", d.view, strings.Join(known, ", "))
 }
 
 // one writes one view to one file, and says which where that was not asked for.
-func (d drawFlags) one(s *session, kind string, v drawing, o view.Options) error {
-	draw := v.png(o)
+func (d drawFlags) one(s *session, kind string, v view.Named, o view.Options) error {
+	draw := png(v, o)
 	if kind == ".svg" {
-		draw = v.svg(o)
+		draw = svgOf(v, o)
 	}
 	if err := written(s, d.out, draw); err != nil || d.view != "" {
 		return err
 	}
-	_, err := fmt.Fprintf(s.out, "it shows the view %s; --view chooses another\n", v.name)
+	_, err := fmt.Fprintf(s.out, "it shows the view %s; --view chooses another\n", v.Name)
 	return err
 }
 
-func (v drawing) png(o view.Options) func(io.Writer) error {
-	return func(w io.Writer) error { return raster.PNG(w, v.draw(o).Substituted(), 1, render.Light) }
+func png(v view.Named, o view.Options) func(io.Writer) error {
+	return func(w io.Writer) error { return raster.PNG(w, v.Draw(o).Substituted(), 1, render.Light) }
 }
 
-func (v drawing) svg(o view.Options) func(io.Writer) error {
-	return func(w io.Writer) error { return svg.Write(w, v.draw(o).Substituted(), render.Light) }
+func svgOf(v view.Named, o view.Options) func(io.Writer) error {
+	return func(w io.Writer) error { return svg.Write(w, v.Draw(o).Substituted(), render.Light) }
 }

@@ -61,6 +61,15 @@ func (p Page) Paper() (w, h render.Paper) {
 	return p.Size.W, p.Size.H
 }
 
+// On puts drawings on paper of one size, turned as each of them lies. Characters that the fonts lack become question marks.
+func On(size Size, drawings []render.Drawing) []Page {
+	pages := make([]Page, len(drawings))
+	for i, d := range drawings {
+		pages[i] = Page{Drawing: d.Substituted(), Size: size, Landscape: d.W > d.H}
+	}
+	return pages
+}
+
 // Info is what the document says of itself.
 type Info struct {
 	Title string

@@ -42,7 +42,7 @@ func goldenSheets(s *fit.Scene, answers []fit.Answer, base string, o SheetOption
 	for _, title := range titles {
 		for _, sh := range Sheets(s, answers, o) {
 			if sh.Title == title {
-				list = append(list, named{base + "-sheet-" + strings.ReplaceAll(strings.ToLower(title), " ", "-"), sh.Drawing})
+				list = append(list, named{base + "-sheet-" + strings.ReplaceAll(strings.ToLower(title), " ", "-"), sh})
 				break
 			}
 		}

@@ -108,7 +108,7 @@ func TestUnbuiltIsSaid(t *testing.T) {
 		list := []render.Drawing{Plan(s, answers, o), Section(s, answers, o), Stick(s, answers, o), NoBed(s, "Bed from the front", o)}
 		for _, sh := range Sheets(s, answers, SheetOptions{Unit: o.Unit}) {
 			if sh.Title == "Bed" {
-				list = append(list, sh.Drawing)
+				list = append(list, sh)
 			}
 		}
 		if len(list) != 5 {

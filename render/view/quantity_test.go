@@ -35,7 +35,7 @@ func TestAllToReadAgainIsListed(t *testing.T) {
 		o := SheetOptions{Unit: unitOf(&j)}
 		var all strings.Builder
 		for _, sh := range Sheets(s, answers, o) {
-			all.WriteString(strings.Join(texts(sh.Drawing.Marks), " ") + " ")
+			all.WriteString(strings.Join(texts(sh.Marks), " ") + " ")
 		}
 		b := &binder{s: s, answers: answers, known: knownOf(s), o: o}
 		for _, words := range b.readAgain() {

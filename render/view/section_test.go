@@ -315,7 +315,7 @@ func TestSectionNamesItsWall(t *testing.T) {
 		j := odd(t, name)
 		s, answers := asked(t, &j)
 		for _, sh := range Sheets(s, answers, SheetOptions{Unit: unitOf(&j)}) {
-			if all := strings.Join(texts(sh.Drawing.Marks), " "); strings.HasPrefix(sh.Title, "Section") && !strings.Contains(all, "looking at "+wall) {
+			if all := strings.Join(texts(sh.Marks), " "); strings.HasPrefix(sh.Title, "Section") && !strings.Contains(all, "looking at "+wall) {
 				t.Errorf("%s: no %q in %.200q", name, wall, all)
 			}
 		}

@@ -32,21 +32,15 @@ type SheetOptions struct {
 	Date     string      // printed as it stands; the clock is not asked
 }
 
-// Sheet is one page to print.
-type Sheet struct {
-	Title   string
-	Drawing render.Drawing
-}
-
-// Sheets returns the pages to print of a job: the drawings, the answers, the parts and the whole caution.
-func Sheets(s *fit.Scene, answers []fit.Answer, o SheetOptions) []Sheet {
+// Sheets returns the pages to print of a job, each with its title: the drawings, the answers, the parts and the whole caution.
+func Sheets(s *fit.Scene, answers []fit.Answer, o SheetOptions) []render.Drawing {
 	b := &binder{s: s, answers: answers, o: o, st: render.SheetStyle, known: knownOf(s)}
 	b.drawings()
 	b.againPages()
 	b.answerPages()
 	b.partPages()
 	b.cautionPage()
-	sheets := make([]Sheet, len(b.pages))
+	sheets := make([]render.Drawing, len(b.pages))
 	for i := range b.pages {
 		sheets[i] = b.sheet(i)
 	}
@@ -183,7 +177,7 @@ func (b *binder) walls() []*fit.Wall {
 }
 
 // sheet makes page i.
-func (b *binder) sheet(i int) Sheet {
+func (b *binder) sheet(i int) render.Drawing {
 	p := &b.pages[i]
 	f := b.frame(i, b.o.Portrait || p.list != nil)
 	if p.list != nil {
@@ -197,5 +191,6 @@ func (b *binder) sheet(i int) Sheet {
 		}
 	}
 	f.finish(p)
-	return Sheet{Title: p.title, Drawing: f.d}
+	f.d.Title = p.title
+	return f.d
 }

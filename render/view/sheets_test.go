@@ -29,20 +29,20 @@ func TestSheetsAreClean(t *testing.T) {
 	}
 }
 
-func sheetsAreClean(t *testing.T, name string, sheets []Sheet, o SheetOptions) {
+func sheetsAreClean(t *testing.T, name string, sheets []render.Drawing, o SheetOptions) {
 	t.Helper()
 	short, long := o.Paper.Size()
 	for i, sh := range sheets {
 		at := fmt.Sprintf("%s, sheet %d: %s", name, i+1, sh.Title)
-		clean(t, at, sh.Drawing, OnPaper)
-		if w, h := sh.Drawing.W, sh.Drawing.H; min(w, h) != short || max(w, h) != long {
+		clean(t, at, sh, OnPaper)
+		if w, h := sh.W, sh.H; min(w, h) != short || max(w, h) != long {
 			t.Errorf("%s: %v x %v", at, w, h)
 		}
-		if inner := sh.Drawing.Page().Grow(-6.35); !inner.Holds(sh.Drawing.Bounds()) { // what common printers leave free, 1/4 in, from memory
-			t.Errorf("%s: reaches to %v", at, sh.Drawing.Bounds())
+		if inner := sh.Page().Grow(-6.35); !inner.Holds(sh.Bounds()) { // what common printers leave free, 1/4 in, from memory
+			t.Errorf("%s: reaches to %v", at, sh.Bounds())
 		}
 		number := fmt.Sprintf("%d of %d", i+1, len(sheets))
-		all := strings.Join(texts(sh.Drawing.Marks), " ")
+		all := strings.Join(texts(sh.Marks), " ")
 		for _, words := range []string{number, "June 9, 2027", "A planning help, not an approval"} {
 			if !strings.Contains(all, words) {
 				t.Errorf("%s: no %q", at, words)
@@ -59,7 +59,7 @@ func TestLinesToMeasure(t *testing.T) {
 	for paper, want := range map[PaperSize][2]float64{Letter: {101.6, 50.8}, A4: {100, 50}} {
 		sheets := Sheets(s, answers, SheetOptions{Paper: paper, Unit: length.Millimetres})
 		var got []float64
-		for _, m := range under(sheets[0].Drawing, "check") {
+		for _, m := range under(sheets[0], "check") {
 			if m.Kind == render.KindStroke && m.Pen == render.SheetStyle.Cut {
 				got = append(got, float64(m.Bounds().W()))
 			}
@@ -75,10 +75,10 @@ func TestLargestUsualScale(t *testing.T) {
 	j := plainRoom()
 	s, answers := asked(t, &j)
 	sheets := Sheets(s, answers, SheetOptions{Paper: A4, Unit: length.Millimetres})
-	if d := sheets[0].Drawing; !has(d, "1:25") {
+	if d := sheets[0]; !has(d, "1:25") {
 		t.Errorf("scale among %q", texts(d.Marks))
 	}
-	floor := render.Bounds(under(sheets[0].Drawing, "floor"))
+	floor := render.Bounds(under(sheets[0], "floor"))
 	if math.Abs(float64(floor.W())-160) > 0.02 || math.Abs(float64(floor.H())-120) > 0.02 {
 		t.Errorf("the floor of 4000 x 3000 mm is %v x %v on paper, want 160 x 120", floor.W(), floor.H())
 	}
@@ -94,7 +94,7 @@ func TestEveryAnswerIsPrinted(t *testing.T) {
 		var all []string
 		for _, sh := range sheets {
 			if sh.Title == "Answers" {
-				all = append(all, texts(sh.Drawing.Marks)...)
+				all = append(all, texts(sh.Marks)...)
 			}
 		}
 		text := strings.Join(all, " ")
@@ -106,7 +106,7 @@ func TestEveryAnswerIsPrinted(t *testing.T) {
 				t.Errorf("%s: no word of accepting %s", name, a.ID)
 			}
 		}
-		last := strings.Join(texts(sheets[len(sheets)-1].Drawing.Marks), " ")
+		last := strings.Join(texts(sheets[len(sheets)-1].Marks), " ")
 		for _, c := range fit.Cautions {
 			if !strings.Contains(last, c[:30]) {
 				t.Errorf("%s: %q is not on the last sheet", name, c)
@@ -122,7 +122,7 @@ func TestEveryPartIsListed(t *testing.T) {
 	var text string
 	for _, sh := range Sheets(s, answers, SheetOptions{Unit: length.Inches}) {
 		if sh.Title == "Parts" {
-			text += " " + strings.Join(texts(sh.Drawing.Marks), " ") + " "
+			text += " " + strings.Join(texts(sh.Marks), " ") + " "
 		}
 	}
 	for _, p := range s.Bed.Parts {
