@@ -19,7 +19,10 @@ require (
 	golang.org/x/text v0.43.0 // indirect
 )
 
-require fyne.io/fyne/v2 v2.8.1
+require (
+	fyne.io/fyne/v2 v2.8.1
+	github.com/gofrs/flock v0.13.0
+)
 
 require (
 	fyne.io/systray v1.12.3-0.20260810170012-af4e8e793ec4 // indirect

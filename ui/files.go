@@ -34,6 +34,10 @@ func (w *Window) Open(path string) error {
 		return err
 	}
 	w.remember(path)
+	if !w.session.Alone() {
+		w.banner.say(notice{"two", "This job is open in another window too: what is saved there is noticed here before it can be lost.", nil})
+		return nil
+	}
 	w.offerRecovery(path)
 	return nil
 }
@@ -51,10 +55,14 @@ func (w *Window) OpenSample(name string) {
 
 // offerRecovery offers what was not saved when the program ended last.
 func (w *Window) offerRecovery(path string) {
-	if _, ok := session.Lost(path, w.folder); !ok {
+	if _, ok := session.Lost(path, w.folder); !ok || !w.session.Alone() {
 		return
 	}
-	w.banner.say(notice{"recovery", "The program ended last time before this job was saved: what was done since is kept.", []choice{
+	words := "The program ended last time before this job was saved: what was done since is kept."
+	if path == "" {
+		words = "The program ended last time with a job that had no file yet: it is kept."
+	}
+	w.banner.say(notice{"recovery", words, []choice{
 		{"Bring it back", func() {
 			if err := w.session.Recover(path); err != nil {
 				w.trouble("Not brought back", err)

@@ -78,6 +78,7 @@ func New(a fyne.App, s *session.Session, folder string) *Window {
 	w.win.SetCloseIntercept(w.close)
 	a.Settings().AddListener(func(fyne.Settings) { w.repaint() })
 	w.live.watch(w.follow)
+	w.offerRecovery("")
 	return w
 }
 

@@ -60,6 +60,9 @@ func (s *Session) SaveAs(path string) error {
 		return err
 	}
 	s.dropRecovery()
+	if path != s.path {
+		s.claimFor(path)
+	}
 	s.path, s.saved, s.disk = path, s.job, stampOf(path)
 	s.Settle()
 	s.changed()

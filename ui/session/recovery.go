@@ -1,6 +1,7 @@
 package session
 
 import (
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -23,18 +24,26 @@ type recovery struct {
 // unnamed is the name of the recovery copy of a job that has no file.
 const unnamed = "unnamed"
 
-// RecoveryPath names the copy that is kept of an unsaved job: attic.unsaved.toml beside attic.toml, or in the folder of the session where
-// the job has no file; "" where there is none.
-func (s *Session) RecoveryPath() string { return recoveryPath(s.path, s.options.Folder) }
+// RecoveryPath names the copy that is kept of an unsaved job: attic.unsaved.toml beside attic.toml, attic.unsaved-2.toml where another
+// window had that open first, or in the folder of the session where the job has no file; "" where there is none.
+func (s *Session) RecoveryPath() string {
+	first, second := recoveryPaths(s.path, s.options.Folder)
+	if s.Alone() {
+		return first
+	}
+	return second
+}
 
-func recoveryPath(path, folder string) string {
+func recoveryPaths(path, folder string) (first, second string) {
 	switch {
 	case path != "":
-		return strings.TrimSuffix(path, filepath.Ext(path)) + ".unsaved.toml"
+		path = strings.TrimSuffix(path, filepath.Ext(path))
 	case folder != "":
-		return filepath.Join(folder, unnamed+".unsaved.toml")
+		path = filepath.Join(folder, unnamed)
+	default:
+		return "", ""
 	}
-	return ""
+	return path + ".unsaved.toml", path + ".unsaved-2.toml"
 }
 
 // Tick keeps the recovery copy up to date; the window calls it every second or so. It returns what kept it from being written.
@@ -65,25 +74,31 @@ func (s *Session) dropRecovery() {
 func (s *Session) Close() {
 	s.runs.cancelAll()
 	s.dropRecovery()
+	s.claim.free()
 }
 
-// Lost returns the recovery copy that a session which did not end well left for a file, or for a job without one (path ""), where it is
-// newer than that file.
+// Lost returns the newest recovery copy that a session which did not end well left for a file, or for a job without one (path ""), where
+// it is newer than that file.
 func Lost(path, folder string) (copyPath string, ok bool) {
-	at := recoveryPath(path, folder)
-	kept, err := os.Stat(at)
-	if at == "" || err != nil {
-		return "", false
+	newest := time.Time{}
+	if own, err := os.Stat(path); path != "" && err == nil {
+		newest = own.ModTime()
 	}
-	if own, err := os.Stat(path); path != "" && err == nil && !kept.ModTime().After(own.ModTime()) {
-		return "", false
+	first, second := recoveryPaths(path, folder)
+	for _, at := range []string{first, second} {
+		if kept, err := os.Stat(at); at != "" && err == nil && kept.ModTime().After(newest) {
+			copyPath, newest = at, kept.ModTime()
+		}
 	}
-	return at, true
+	return copyPath, copyPath != ""
 }
 
-// Recover opens the recovery copy of a file as the unsaved state of that file.
+// Recover opens the recovery copy of a file as the unsaved state of that file. It returns fs.ErrNotExist where there is none.
 func (s *Session) Recover(path string) error {
-	at := recoveryPath(path, s.options.Folder)
+	at, ok := Lost(path, s.options.Folder)
+	if !ok {
+		return fs.ErrNotExist
+	}
 	f, err := jobfile.Open(at)
 	if err != nil {
 		return err

@@ -13,7 +13,7 @@ import (
 type Options struct {
 	Now    func() time.Time // nil: time.Now
 	Post   func(func())     // brings a function back to the goroutine that calls the session; nil: called where it is
-	Folder string           // where recovery copies of jobs without a file are kept; "": nowhere
+	Folder string           // where recovery copies of jobs without a file and claims to files are kept; "": nowhere
 }
 
 // A Session holds one open job with its history. It is used from one goroutine.
@@ -24,6 +24,7 @@ type Session struct {
 	saved    *job.Job // what the file holds; nil: nothing yet
 	disk     stamp    // of the file when it was last read or written
 	lines    func(key string) int
+	claim    claim
 	history  history
 	recovery recovery
 	runs     runs
@@ -38,7 +39,9 @@ func New(o Options) *Session {
 	if o.Post == nil {
 		o.Post = func(f func()) { f() }
 	}
-	return &Session{options: o}
+	s := &Session{options: o}
+	s.claimFor("")
+	return s
 }
 
 // Job returns the open job, nil where there is none. It must not be changed.
@@ -73,9 +76,16 @@ func (s *Session) Start(j *job.Job) {
 	s.changed()
 }
 
+// claimFor lays claim to the file that the job is of from now on.
+func (s *Session) claimFor(path string) {
+	s.claim.free()
+	s.claim = claimed(path, s.options.Folder)
+}
+
 // replace puts another job in the place of the one that is open.
 func (s *Session) replace(j *job.Job, path string) {
 	s.runs.cancelAll()
+	s.claimFor(path)
 	s.job, s.path, s.saved, s.lines, s.disk = j, path, nil, nil, stamp{}
 	s.history = history{}
 	s.recovery = recovery{}

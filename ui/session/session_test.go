@@ -283,3 +283,37 @@ func TestRunsComeBackOnce(t *testing.T) {
 		t.Error("still running")
 	}
 }
+
+// TestTwoSessionsOnOneFile: the second is told, keeps its copy elsewhere, cannot save over the first unasked, and is alone once that ends.
+func TestTwoSessionsOnOneFile(t *testing.T) {
+	folder, path := t.TempDir(), filepath.Join(t.TempDir(), "job.toml")
+	data, _ := samples.Files.ReadFile("attic.toml")
+	must(t, os.WriteFile(path, data, 0o644))
+	c := &clock{time.Date(2027, 6, 9, 10, 0, 0, 0, time.UTC)}
+	a, b := New(Options{Folder: folder, Now: c.now}), New(Options{Folder: folder, Now: c.now})
+	must(t, a.Open(path))
+	must(t, b.Open(path))
+	if !a.Alone() || b.Alone() {
+		t.Fatalf("alone: first %t, second %t", a.Alone(), b.Alone())
+	}
+	must(t, a.Do("Name", "", set("name", "First")))
+	must(t, b.Do("Name", "", set("name", "Second")))
+	must(t, a.Tick())
+	must(t, b.Tick())
+	if a.RecoveryPath() == b.RecoveryPath() {
+		t.Error("one recovery copy for two windows")
+	}
+	must(t, a.Save())
+	if err := b.Save(); !errors.Is(err, ErrChangedOnDisk) {
+		t.Errorf("the second saves over the first: %v", err)
+	}
+	if _, err := os.Stat(b.RecoveryPath()); err != nil {
+		t.Errorf("the copy of the second is gone: %v", err)
+	}
+	a.Close()
+	again := New(Options{Folder: folder, Now: c.now})
+	must(t, again.Open(path))
+	if !again.Alone() {
+		t.Error("a closed window still holds the file")
+	}
+}
