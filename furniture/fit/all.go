@@ -68,6 +68,9 @@ func Answers(j *job.Job) (*Scene, []Answer, error) {
 // Answers asks every question of the scene, with how sure each answer is.
 func (s *Scene) Answers() []Answer { return s.ask(questions) }
 
+// AnswersTo asks some questions, with how sure each answer is.
+func (s *Scene) AnswersTo(qs []Question) []Answer { return s.ask(qs) }
+
 // Ask asks one question, with how sure the answer is.
 func (s *Scene) Ask(q Question) Answer { return s.ask([]Question{q})[0] }
 

@@ -125,16 +125,7 @@ func (j judge) decideNumber(l *Line, r *Reading, u float64) {
 
 // settle chooses the line that decides: the worst of the limits and needs, among equals the least spare over its uncertainty.
 func (j judge) settle(a *Answer) {
-	best := -1
-	for i := range a.Lines {
-		l := &a.Lines[i]
-		if !l.Force.Judged() || l.Verdict == NotApplicable {
-			continue
-		}
-		if best < 0 || l.before(&a.Lines[best]) {
-			best = i
-		}
-	}
+	best := deciding(a.Lines)
 	switch {
 	case best >= 0:
 		l := &a.Lines[best]
@@ -149,6 +140,21 @@ func (j judge) settle(a *Answer) {
 	default:
 		a.Verdict = None
 	}
+}
+
+// deciding returns the place of the line that decides, -1 where none is judged.
+func deciding(lines []Line) int {
+	best := -1
+	for i := range lines {
+		l := &lines[i]
+		if !l.Force.Judged() || l.Verdict == NotApplicable {
+			continue
+		}
+		if best < 0 || l.before(&lines[best]) {
+			best = i
+		}
+	}
+	return best
 }
 
 func strongest(lines []Line) yardstick.Force {

@@ -33,8 +33,8 @@ func places(j *job.Job) []job.Placement {
 	return append(out, j.Place)
 }
 
-// TestPutIsANewScene: a bed that is put somewhere else in a scene is answered like a bed that was there from the start, and what is asked
-// of the bed alone does not change.
+// TestPutIsANewScene: a bed that is put somewhere else in a scene is answered like a bed that was there from the start, by its verdict alone
+// too, and what is asked of the bed alone or does not hang on the place does not change.
 func TestPutIsANewScene(t *testing.T) {
 	for _, name := range []string{"town-house.toml", "attic.toml", "l-shaped.toml", "half-measured.toml"} {
 		j := sample(t, name)
@@ -42,7 +42,7 @@ func TestPutIsANewScene(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		first := map[string]Answer{}
+		first, roomWide := map[string]Answer{}, map[string]Answer{}
 		for _, p := range places(j) {
 			s.Put(p)
 			at := *j
@@ -55,6 +55,15 @@ func TestPutIsANewScene(t *testing.T) {
 				want, got := fresh.Nominal(q), s.Nominal(q)
 				if !reflect.DeepEqual(got, want) {
 					t.Errorf("%s, %s at %v: %+v, want %+v", name, q.ID, p, got, want)
+				}
+				if v, spare, has := s.Verdict(q); v != want.Verdict || spare != want.Spare || has != want.HasSpare {
+					t.Errorf("%s, %s at %v: verdict alone %v %g, want %v %g", name, q.ID, p, v, spare, want.Verdict, want.Spare)
+				}
+				if !q.Placed() && s.Stands {
+					if was, ok := roomWide[q.ID]; ok && (was.Verdict != want.Verdict || was.Spare != want.Spare) {
+						t.Errorf("%s, %s at %v: %v %g, elsewhere %v %g, but does not hang on the place", name, q.ID, p, want.Verdict, want.Spare, was.Verdict, was.Spare)
+					}
+					roomWide[q.ID] = want
 				}
 				if was, ok := first[q.ID]; !q.OfBed || !ok {
 					first[q.ID] = want

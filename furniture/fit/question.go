@@ -53,6 +53,12 @@ type Question struct {
 	Measure  func(*Scene) Finding
 }
 
+// Placed tells whether the answer hangs on where the bed stands. A question that depends on nothing that is uncertain, and not on the bed
+// alone, is about the room as a whole.
+func (q Question) Placed() bool {
+	return !q.OfBed && (q.Depends == 0 || q.Depends&Standing == Standing)
+}
+
 // Finding is what a question measured: readings, each to be held against rows of the yardstick, and what else it has to tell.
 type Finding struct {
 	Readings []Reading

@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"fmt"
 	"strings"
 
 	"bunkwright/furniture"
@@ -41,6 +42,7 @@ type Scene struct {
 	overBed  []*Solid   // and to look up at
 	bedPlan  bedPlan
 	facets   []Facet
+	facetsOf string // the place that they are of; "": of none
 	keys     keys
 	moving   bool    // one quantity is moved just now
 	held     float64 // its own value
@@ -94,14 +96,17 @@ func (s *Scene) Put(p job.Placement) {
 	j := *s.Job
 	j.Place = p
 	s.Job = &j
-	s.settleFacets()
 	s.Solids = s.Solids[:0]
-	s.settle()
+	s.stand()
 }
 
-// settleFacets works out which part of the scene each quantity moves, which hangs on where the bed stands.
+// settleFacets works out which part of the scene each quantity moves, which hangs on the walls that the bed stands at.
 func (s *Scene) settleFacets() {
-	s.facets = s.facets[:0]
+	at := fmt.Sprintf("%q %q %t", s.Job.Place.Wall, s.Job.Place.From, s.Job.Place.Along > 0)
+	if s.facetsOf == at {
+		return
+	}
+	s.facetsOf, s.facets = at, s.facets[:0]
 	for _, key := range s.Survey.Keys {
 		s.facets = append(s.facets, s.facetOf(key))
 	}

@@ -30,6 +30,7 @@ type slopes struct {
 // differentiate moves every quantity that some question depends on up and down and measures those questions again: one list of slopes
 // a question. Through a minimum the larger one-sided slope counts.
 func (s *Scene) differentiate(qs []Question, fs []Finding) [][]slopes {
+	s.settleFacets()
 	out := make([][]slopes, len(qs))
 	up, down := make([]Finding, len(qs)), make([]Finding, len(qs))
 	var any Facet
