@@ -38,11 +38,13 @@ type swing struct {
 
 // swings returns every door.
 func (s *Scene) swings() []swing {
-	out := make([]swing, len(s.Job.Room.Doors))
-	for i := range out {
-		out[i] = s.swing(i)
+	if f := &s.facts; !f.swings {
+		f.swings, f.swingList = true, make([]swing, len(s.Job.Room.Doors))
+		for i := range f.swingList {
+			f.swingList[i] = s.swing(i)
+		}
 	}
-	return out
+	return s.facts.swingList
 }
 
 func (s *Scene) swing(i int) swing {
@@ -118,6 +120,10 @@ func (s *Scene) against(g swing) stopped {
 		out.opens = min(out.opens, l.Opens)
 		lo, hi := l.Bounds()
 		reach := l.Reach()
+		if far := max(boundsApart(lo, hi, &s.All), boundsApart(l.Pin, l.Pin, &s.All)-reach); s.brief && far > s.enough("own-door-clear") {
+			out.gap = min(out.gap, far)
+			continue
+		}
 		bound := func(b *Solid) float64 { return max(boundsApart(lo, hi, b), boundsApart(l.Pin, l.Pin, b)-reach) }
 		s.nearestFirst(bound, 0, &out.gap, func(b *Solid) {
 			plan := b.Box.Footprint()

@@ -103,12 +103,16 @@ func (s *Scene) inRoom(p geom.Polygon) geom.Polygon {
 
 // wallsOnFloor returns each wall as a straight line, where it comes nearest over the height that somebody walks in.
 func (s *Scene) wallsOnFloor() []stander {
+	if s.facts.walls {
+		return s.facts.wallList
+	}
 	out := make([]stander, len(s.Walls))
 	for i := range s.Walls {
 		w := &s.Walls[i]
 		in := s.Nearest(w, 0, walkHigh)
 		out[i] = stander{what: w.Name, outline: geom.Polygon{w.Point(0, in), w.Point(w.Len, in)}}
 	}
+	s.facts.walls, s.facts.wallList = true, out
 	return out
 }
 
@@ -116,7 +120,7 @@ func (s *Scene) wallsOnFloor() []stander {
 // stand in the strip, another one comes before.
 func (s *Scene) across(b strip) []stander {
 	all := s.wallsOnFloor()
-	out := all[:0]
+	out := make([]stander, 0, len(all))
 	for i := range s.Walls {
 		if math.Abs(s.Walls[i].In.Dot(b.out)) > alongStrip {
 			out = append(out, all[i])
@@ -131,6 +135,14 @@ const alongStrip = 0.1
 // thingsOnFloor returns furniture that stays and heaters. ask is set where one is there whose place or size nobody read, or where
 // nobody said whether there is any furniture.
 func (s *Scene) thingsOnFloor() (out []stander, ask string) {
+	if !s.facts.things {
+		s.facts.thingList, s.facts.thingAsk = s.findThings()
+		s.facts.things = true
+	}
+	return slices.Clip(s.facts.thingList), s.facts.thingAsk
+}
+
+func (s *Scene) findThings() (out []stander, ask string) {
 	l, r := &s.Survey.Layout, &s.Job.Room
 	ask = s.askFurniture()
 	add := func(what string, p geom.Polygon, ok bool) {
@@ -187,8 +199,10 @@ func (s *Scene) stillUnread(want string, f Finding) Finding {
 // onFloor returns everything in the way on the floor: walls, then the bed, then what else stands there.
 func (s *Scene) onFloor() (all []stander, ask string) {
 	things, ask := s.thingsOnFloor()
-	all = append(s.wallsOnFloor(), s.bedOnFloor()...)
-	return append(all, things...), ask
+	if !s.facts.floor {
+		s.facts.floor, s.facts.floorList = true, slices.Concat(s.wallsOnFloor(), s.bedOnFloor(), things)
+	}
+	return slices.Clip(s.facts.floorList), ask
 }
 
 // A strip is a band of floor that starts at a line and runs straight out from it.

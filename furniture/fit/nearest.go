@@ -4,7 +4,7 @@ import "math"
 
 // nearestFirst calls f with the solids in the order of a lower bound of how far away they are, until the rest are surely no nearer than
 // limit, which f brings down. Where a bound is no more than floor it says nothing of how far a solid may overlap, so f always sees
-// that one.
+// that one. Where only a verdict is asked for, the first that overlaps is enough.
 func (s *Scene) nearestFirst(bound func(*Solid) float64, floor float64, limit *float64, f func(*Solid)) {
 	s.bounds = s.bounds[:0]
 	for i := range s.Solids {
@@ -17,7 +17,7 @@ func (s *Scene) nearestFirst(bound func(*Solid) float64, floor float64, limit *f
 				best, least = i, d
 			}
 		}
-		if best < 0 || least >= *limit && least > floor {
+		if best < 0 || least >= *limit && least > floor || s.brief && *limit < 0 {
 			return
 		}
 		s.bounds[best] = math.Inf(1)

@@ -22,11 +22,13 @@ type pane struct {
 
 // panes returns the windows of the room.
 func (s *Scene) panes() []pane {
-	out := make([]pane, len(s.Job.Room.Windows))
-	for i := range out {
-		out[i] = s.pane(i)
+	if f := &s.facts; !f.panes {
+		f.panes, f.paneList = true, make([]pane, len(s.Job.Room.Windows))
+		for i := range f.paneList {
+			f.paneList[i] = s.pane(i)
+		}
 	}
-	return out
+	return s.facts.paneList
 }
 
 func (s *Scene) pane(i int) pane {

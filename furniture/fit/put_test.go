@@ -56,8 +56,11 @@ func TestPutIsANewScene(t *testing.T) {
 				if !reflect.DeepEqual(got, want) {
 					t.Errorf("%s, %s at %v: %+v, want %+v", name, q.ID, p, got, want)
 				}
-				if v, spare, has := s.Verdict(q); v != want.Verdict || spare != want.Spare || has != want.HasSpare {
-					t.Errorf("%s, %s at %v: verdict alone %v %g, want %v %g", name, q.ID, p, v, spare, want.Verdict, want.Spare)
+				if v, short := s.Verdict(q); v != want.Verdict || short > max(0, -want.Spare) {
+					t.Errorf("%s, %s at %v: verdict alone %v, %g short, want %v %g", name, q.ID, p, v, short, want.Verdict, want.Spare)
+				}
+				if v := want.Verdict; !s.Judges(q) && (v == Fits || v == DoesNotFit || v == TooClose) {
+					t.Errorf("%s, %s: %v, but nothing is judged", name, q.ID, v)
 				}
 				if !q.Placed() && s.Stands {
 					if was, ok := roomWide[q.ID]; ok && (was.Verdict != want.Verdict || was.Spare != want.Spare) {

@@ -47,6 +47,8 @@ type Scene struct {
 	moving   bool    // one quantity is moved just now
 	held     float64 // its own value
 	which    int     // its number
+	brief    bool    // only verdicts are asked for: what is far enough, or in the way at all, need not be measured out
+	facts    facts
 	forces   map[string]force
 	ofBed    map[string]Answer // nominal answers of the bed alone
 }
@@ -97,6 +99,7 @@ func (s *Scene) Put(p job.Placement) {
 	j.Place = p
 	s.Job = &j
 	s.Solids = s.Solids[:0]
+	s.forgetPlace()
 	s.stand()
 }
 
@@ -153,6 +156,7 @@ func (s *Scene) moved(quantity int, d float64) *Scene {
 		s.moving, s.held, s.which = true, s.Survey.X[quantity], quantity
 	}
 	s.Survey.X[quantity] = s.held + d
+	s.forget()
 	s.settleAfter(quantity)
 	return s
 }
@@ -166,6 +170,7 @@ func (s *Scene) settleAfter(quantity int) {
 
 func (s *Scene) restore(quantity int) {
 	s.Survey.X[quantity], s.moving = s.held, false
+	s.forget()
 	s.settleAfter(quantity)
 }
 

@@ -78,6 +78,10 @@ func (s *Scene) pushedTo() *Wall {
 // fromWall measures every solid against one wall where it faces it.
 func (s *Scene) fromWall(w *Wall, n *nearestTo) {
 	most := s.Nearest(w, s.Feet, s.All.Hi.Z)
+	if far := w.noNearer(&s.All) - most; s.brief && far > s.enough(standRows[0]) {
+		n.gap = far
+		return
+	}
 	bound := func(b *Solid) float64 { return w.noNearer(b) - most }
 	s.nearestFirst(bound, math.Inf(-1), &n.gap, func(b *Solid) {
 		lo, hi, near, _ := w.level(&b.Box)

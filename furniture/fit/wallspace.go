@@ -17,6 +17,13 @@ type run struct {
 
 // alongWalls measures, for each stretch of wall between doors, how far its worst place is from an outlet.
 func (s *Scene) alongWalls() []Reading {
+	if !s.facts.alongs {
+		s.facts.alongs, s.facts.alongList = true, s.measureAlong()
+	}
+	return s.facts.alongList
+}
+
+func (s *Scene) measureAlong() []Reading {
 	rows := []string{outletReach}
 	runs, what := s.runs()
 	if what != "" {
