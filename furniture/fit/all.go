@@ -1,6 +1,10 @@
 package fit
 
-import "bunkwright/furniture/job"
+import (
+	"context"
+
+	"bunkwright/furniture/job"
+)
 
 // All returns the questions in table order.
 func All() []Question { return questions }
@@ -68,8 +72,13 @@ func Answers(j *job.Job) (*Scene, []Answer, error) {
 // Answers asks every question of the scene, with how sure each answer is.
 func (s *Scene) Answers() []Answer { return s.ask(questions) }
 
-// AnswersTo asks some questions, with how sure each answer is.
-func (s *Scene) AnswersTo(qs []Question) []Answer { return s.ask(qs) }
+// AnswersTo asks some questions, with how sure each answer is. It gives up with ctx's error where that ends first.
+func (s *Scene) AnswersTo(ctx context.Context, qs []Question) ([]Answer, error) {
+	s.ctx = ctx
+	out := s.ask(qs)
+	s.ctx = nil
+	return out, ctx.Err()
+}
 
 // Ask asks one question, with how sure the answer is.
 func (s *Scene) Ask(q Question) Answer { return s.ask([]Question{q})[0] }

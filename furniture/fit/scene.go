@@ -1,6 +1,7 @@
 package fit
 
 import (
+	"context"
 	"fmt"
 	"strings"
 
@@ -44,10 +45,11 @@ type Scene struct {
 	facets   []Facet
 	facetsOf string // the place that they are of; "": of none
 	keys     keys
-	moving   bool    // one quantity is moved just now
-	held     float64 // its own value
-	which    int     // its number
-	brief    bool    // only verdicts are asked for: what is far enough, or in the way at all, need not be measured out
+	moving   bool            // one quantity is moved just now
+	held     float64         // its own value
+	which    int             // its number
+	ctx      context.Context // of what is asked just now; nil: nothing ends it
+	brief    bool            // only verdicts are asked for: what is far enough, or in the way at all, need not be measured out
 	facts    facts
 	forces   map[string]force
 	ofBed    map[string]Answer // nominal answers of the bed alone

@@ -44,6 +44,9 @@ func (s *Scene) differentiate(qs []Question, fs []Finding) [][]slopes {
 		if facet&any == 0 {
 			continue
 		}
+		if s.ctx != nil && s.ctx.Err() != nil {
+			break
+		}
 		depends := func(k int) bool { return facet&qs[k].Depends != 0 && doubt[k] }
 		h := step * s.scale(i)
 		s.again(qs, up, s.moved(i, h), depends)

@@ -14,6 +14,7 @@ type Options struct {
 	Turns   []job.Turn     // parts of the bed that may stand at a wall; nil: those that Turns returns
 	Order   Order          // what counts first; nil: DefaultOrder
 	PerWall int            // how many spots of a wall are kept; 0: 3
+	Sure    int            // of how many of the best it is worked out how sure their answers are; 0: 6, the others are ranked as if every reading were exact
 	Workers int            // how many walls are tried at a time; 0: 2
 	Nominal bool           // leave out how sure the answers are
 	Found   func(Spot)     // called with every spot as it is found, and again when it is known how sure its answers are; never two at a time
@@ -71,6 +72,9 @@ func (o Options) withDefaults(s *fit.Scene) Options {
 	}
 	if o.PerWall <= 0 {
 		o.PerWall = 3
+	}
+	if o.Sure <= 0 {
+		o.Sure = 6
 	}
 	if o.Workers <= 0 {
 		o.Workers = 2

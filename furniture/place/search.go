@@ -76,7 +76,6 @@ func (r *search) run() (Result, error) {
 	if err := r.settle(out.Spots); err != nil {
 		return Result{}, err
 	}
-	slices.SortStableFunc(out.Spots, func(a, b Spot) int { return r.rank.less(&a, &b) })
 	for i := range out.Spots {
 		out.Spots[i].Rank = i + 1
 	}
@@ -157,28 +156,55 @@ func (r *search) best() []Spot {
 		here = r.rank.foremost(here, r.o.PerWall)
 		for i := range here {
 			here[i].Comfort = comfortAt(r.first, &here[i])
+			here[i].pillows = r.first.Pillows()
 		}
 		slices.SortStableFunc(here, func(a, b Spot) int { return r.rank.less(&a, &b) })
+		here = apart(here)
 		out = append(out, here[:min(len(here), r.o.PerWall)]...)
+	}
+	slices.SortStableFunc(out, func(a, b Spot) int { return r.rank.less(&a, &b) })
+	return apart(out)
+}
+
+// apart leaves out spots that are the same choice as one before them.
+func apart(spots []Spot) []Spot {
+	var out []Spot
+	for i := range spots {
+		if !slices.ContainsFunc(out, spots[i].nearly) {
+			out = append(out, spots[i])
+		}
 	}
 	return out
 }
 
-// settle works out how sure the answers of spots are.
+// settle ranks the spots, and works out how sure the answers of the best are. That may put others before them, which are then looked at too.
 func (r *search) settle(spots []Spot) error {
-	if r.o.Nominal {
-		return r.ctx.Err()
-	}
-	r.progress.Spots = len(spots)
-	return r.each(len(spots), func(t *trial, i int) error {
-		if err := r.ctx.Err(); err != nil {
+	sort := func() { slices.SortStableFunc(spots, func(a, b Spot) int { return r.rank.less(&a, &b) }) }
+	for {
+		sort()
+		var next []*Spot
+		for i := range spots[:min(len(spots), r.o.Sure)] {
+			if spots[i].Answers == nil {
+				next = append(next, &spots[i])
+			}
+		}
+		if len(next) == 0 || r.o.Nominal {
+			return r.ctx.Err()
+		}
+		r.progress.Spots += len(next)
+		if err := r.each(len(next), func(t *trial, i int) error { return r.makeSure(t, next[i]) }); err != nil {
 			return err
 		}
-		t.settle(&r.lanes[spots[i].lane], &spots[i], r.o)
-		r.found(spots[i])
-		r.sure()
-		return nil
-	})
+	}
+}
+
+func (r *search) makeSure(t *trial, spot *Spot) error {
+	if err := t.settle(r.ctx, &r.lanes[spot.lane], spot, r.o); err != nil {
+		return err
+	}
+	r.found(*spot)
+	r.sure()
+	return nil
 }
 
 func (r *search) sure() {

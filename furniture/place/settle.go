@@ -1,6 +1,10 @@
 package place
 
-import "bunkwright/furniture/fit"
+import (
+	"context"
+
+	"bunkwright/furniture/fit"
+)
 
 // placed lists the questions that hang on where the bed stands.
 func placed() []fit.Question {
@@ -15,19 +19,24 @@ func placed() []fit.Question {
 
 // settle works out how sure a spot's answers are where it stands first. Where that makes one of them worse than it was, the middle of the
 // stretch is looked at too and taken where it is better.
-func (t *trial) settle(l *lane, s *Spot, o Options) {
+func (t *trial) settle(ctx context.Context, l *lane, s *Spot, o Options) error {
 	at := start{s.At, s.Place}
-	t.sure(s, at)
+	if err := t.sure(ctx, s, at); err != nil {
+		return err
+	}
 	mid := l.middle(t.s, l.startAt(t.s, s.From), l.startAt(t.s, s.To), o.Step.MM())
 	if !t.lost(s) || mid.at == at.at {
-		return
+		return nil
 	}
 	other := *s
-	t.sure(&other, mid)
+	if err := t.sure(ctx, &other, mid); err != nil {
+		return err
+	}
 	other.Comfort = comfortAt(t.s, &other)
 	if t.rank.less(&other, s) < 0 {
 		*s = other
 	}
+	return nil
 }
 
 // lost tells whether the plus-or-minus took a verdict away from a spot.
@@ -41,9 +50,12 @@ func (t *trial) lost(s *Spot) bool {
 }
 
 // sure asks everything at one placement of a spot, with how sure it is.
-func (t *trial) sure(s *Spot, at start) {
+func (t *trial) sure(ctx context.Context, s *Spot, at start) (err error) {
 	t.s.Put(at.place)
-	s.Place, s.At, s.Answers = at.place, at.at, t.s.AnswersTo(placed())
+	s.Place, s.At = at.place, at.at
+	if s.Answers, err = t.s.AnswersTo(ctx, placed()); err != nil {
+		return err
+	}
 	g := t.rank.blank()
 	for i, c := range t.rank.list {
 		for k := range s.Answers {
@@ -59,4 +71,5 @@ func (t *trial) sure(s *Spot, at start) {
 			s.Asked = append(s.Asked, Asked{c.ID, a.Verdict})
 		}
 	}
+	return nil
 }

@@ -3,6 +3,7 @@ package place
 import (
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/job"
+	"bunkwright/room/geom"
 )
 
 // A Spot is a stretch of one wall along which the bed can be slid without any verdict changing.
@@ -21,6 +22,7 @@ type Spot struct {
 	Rank     int           // 1 is the best; 0 while the search goes on
 
 	lane    int
+	pillows [2]geom.V2
 	grades  grades
 	nominal grades // as if every reading were exact
 }
@@ -36,6 +38,18 @@ func (s *Spot) Free() float64 { return s.To - s.From + s.Span }
 
 // Slides returns how far the bed can be slid, in mm.
 func (s *Spot) Slides() float64 { return s.To - s.From }
+
+// oneChoice is how near two stretches of one way to stand at a wall are that are one choice to whoever slides a bed, mm.
+const oneChoice = 100
+
+// nearly tells whether another spot is the same choice: the same way to stand at the same wall, with hardly anything between; or the same place
+// reached from the other wall of a corner.
+func (s *Spot) nearly(o Spot) bool {
+	if s.lane == o.lane {
+		return s.From < o.To+oneChoice && o.From < s.To+oneChoice
+	}
+	return s.Turn != o.Turn && s.Mirror == o.Mirror && s.pillows[0].Dist(o.pillows[0]) < oneChoice && s.pillows[1].Dist(o.pillows[1]) < oneChoice
+}
 
 // Worst returns the question that ranks the spot where it is: the first in the order that counts that has the worst verdict of all. ok is
 // false where everything fits.
