@@ -19,6 +19,7 @@ var air = Question{
 		"ceiling by what is nearer to it than that, in a wall by what is nearer than that to the wall, looked at square to it. Drawers are " +
 		"shut. A register that is clear of the bed by less than twice the uncertainty of its place is too close to call.",
 	Depends: Standing | FarLean | Registers | Ceiling,
+	Propose: []Driver{Slide, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.air() },
 }
 

@@ -57,7 +57,8 @@ type Answer struct {
 	Inputs       []Input
 	Parts        []string
 	Notes        []string
-	Decides      int // index of the line that decides; -1: none
+	Remedies     []Remedy // what was tried and makes it fit; whoever tries fills them in
+	Decides      int      // index of the line that decides; -1: none
 }
 
 // A Line is one reading held against one row.

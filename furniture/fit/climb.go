@@ -18,6 +18,7 @@ var climbSteps = Question{
 	How:      "Height from one foothold to the next, the highest foothold over the floor, what is gripped, and the next plane behind the slats.",
 	Caution:  "The heights are those of play equipment that stands over padding. Carpet is no fall protection.",
 	Depends:  Floor,
+	Propose:  []Driver{DeckDown, ClimbEnd},
 	Measure:  func(s *Scene) Finding { return s.climbSteps() },
 }
 

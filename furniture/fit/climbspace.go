@@ -10,6 +10,7 @@ var climbSpace = Question{
 	How:      "From the outer face of the climbing end to the nearest wall, heater or furniture. Carpet does not count as fall protection.",
 	Caution:  "The figures are those of playgrounds with padding under them; no floor of a bedroom is that. Clear the floor and stay near small children.",
 	Depends:  Standing | FarLean | Heaters | Furniture,
+	Propose:  []Driver{ClimbEnd, Slide, Mirrored, OtherWall},
 	Measure:  func(s *Scene) Finding { return s.climbSpace() },
 }
 

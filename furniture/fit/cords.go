@@ -18,6 +18,7 @@ var windowCords = Question{
 		"mattress lies within own-bed-beside of the window or a sleeper reaches it.",
 	Caution: "Cordless is better than short. Look for chains, loops and inner cords too.",
 	Depends: Standing | FarLean | Windows | Panes,
+	Propose: []Driver{Slide, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.windowCords() },
 }
 

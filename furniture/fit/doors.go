@@ -18,6 +18,7 @@ var doorsSwing = Question{
 		"the nearest point in the way. A folding leaf counts as its half next to the pin; sliding doors, plain openings and doors that " +
 		"open out sweep nothing in the room.",
 	Depends: Standing | Doors | Leaves,
+	Propose: []Driver{Slide, Mirrored, LadderEnd, LadderSide, DrawerTravel, OtherWall},
 	Measure: func(s *Scene) Finding { return s.doorsSwing() },
 }
 

@@ -16,6 +16,7 @@ var drawersSlide = Question{
 	How: "Underside of what is over the drawer, from the post feet, less how far the posts sink, less the rise of the floor up to the end of the " +
 		"travel, less the box (on a hard floor the box on its casters; on carpet it slides on its base).",
 	Depends: Floor | Rise,
+	Propose: []Driver{DrawerLow, LowerUp, Pads},
 	Measure: func(s *Scene) Finding { return s.drawersSlide() },
 }
 
@@ -26,6 +27,7 @@ var drawersOpen = Question{
 	Why:      "A drawer that cannot be pulled out with somebody kneeling before it is a box for things that are never used.",
 	How:      "Free depth before the shut drawer over its width, less its travel; what it meets is named, and so is a door whose arc it enters.",
 	Depends:  Standing | FarLean | Doors | Leaves | Registers | Heaters | Furniture,
+	Propose:  []Driver{DrawerTravel, Slide, Mirrored, LadderEnd, OtherWall},
 	Measure:  func(s *Scene) Finding { return s.drawersOpen() },
 }
 

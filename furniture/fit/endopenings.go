@@ -16,6 +16,7 @@ var endOpenings = Question{
 		"place, as built and once the boards have dried. Climbing slats are part of the end.",
 	Caution: "Try every opening with a 3-1/2 in (89 mm) block and a 9 in (229 mm) ball, from outside and from the mattress.",
 	OfBed:   true,
+	Propose: []Driver{RailStock, RailRow, RailUp},
 	Measure: func(s *Scene) Finding { return s.endOpenings() },
 }
 

@@ -16,6 +16,7 @@ var endHeight = Question{
 	How:      "Top edge of each end of the upper bed less the top of the thickest mattress, over at least half the length between the posts.",
 	Caution:  "The counted half may be in several pieces. Measure again with the real mattress and its topper.",
 	OfBed:    true,
+	Propose:  []Driver{RailUp, ThinnerUpper, RailRow},
 	Measure:  func(s *Scene) Finding { return s.endHeight() },
 }
 

@@ -18,6 +18,7 @@ var fanAndLights = Question{
 		"in the ceiling. What the lamp is made of is not asked: surface, pendant and wall lights stand beside the figure for enclosed lamps.",
 	Caution: "Do not swing things from the top bed. An electrician moves a fan or a light; a switch or a guard does not put it out of reach.",
 	Depends: Standing | FarLean | Fans | Lights | Ceiling,
+	Propose: []Driver{Slide, DeckDown, ThinnerUpper, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.fanAndLights() },
 }
 

@@ -16,6 +16,7 @@ var sitUpTop = Question{
 	How: "Air over the head: lowest thing over a free cylinder on the centre line of the mattress, less the mattress top, less the seated " +
 		"height; the best place near the pillow, and the place opposite the ladder.",
 	Depends: Standing | Ceiling | Fans | Lights | People,
+	Propose: []Driver{DeckDown, ThinnerUpper, Slide, OtherWall},
 	Measure: func(s *Scene) Finding { return s.sitUp(upperBed) },
 }
 
@@ -26,6 +27,7 @@ var sitUpBottom = Question{
 	Why:      "Under the upper bed a head meets slats, ledges and side rails first.",
 	How:      "As for the top sleeper, under whatever of the upper bed is over the cylinder; also near the open front edge.",
 	Depends:  Standing | Ceiling | Fans | Lights | People,
+	Propose:  []Driver{DeckUp, ThinnerLower, LowerDown},
 	Measure:  func(s *Scene) Finding { return s.sitUp(lowerBed) },
 }
 
@@ -36,6 +38,7 @@ var lieAndTurn = Question{
 	Why:      "Under a slope or a beam a sleeper turns over into it.",
 	How:      "Lowest thing over the whole mattress less the mattress top, each bed.",
 	Depends:  Standing | Ceiling | Fans | Lights,
+	Propose:  []Driver{DeckDown, ThinnerUpper, DeckUp, ThinnerLower, Slide, OtherWall},
 	Measure:  func(s *Scene) Finding { return s.lieAndTurn() },
 }
 

@@ -21,6 +21,7 @@ var heat = Question{
 		"beside it. Bedding is the mattress; a blanket that hangs down is not counted. A clearance on the heater's own sheet wins.",
 	Caution: "The heater's own sheet and an electrician or heating engineer decide. Keep bedding tucked in, and never dry things on a heater.",
 	Depends: Standing | FarLean | Heaters,
+	Propose: []Driver{Slide, DrawerTravel, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.heat() },
 }
 

@@ -16,6 +16,7 @@ var ladderSteps = Question{
 	How:      "Tread to tread, the clear gap between them, depth, width and slope, the top tread to the bed, and the lower mattress to the next tread.",
 	Caution:  "Most of these figures are for other ladders. A ladder that can be moved shows wider gaps than one that stands still.",
 	OfBed:    true,
+	Propose:  []Driver{Treads, DeckDown, DeckUp},
 	Measure:  func(s *Scene) Finding { return s.ladderSteps() },
 }
 

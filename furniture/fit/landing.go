@@ -13,6 +13,7 @@ var ladderLanding = Question{
 	Why:      "Whoever comes down backwards in the dark wants floor there, and no door.",
 	How:      "Depth of free floor before the lowest tread, over its width: up to walls, furniture, heaters, a door's arc or a floor register.",
 	Depends:  Standing | FarLean | Doors | Leaves | Registers | Heaters | Furniture,
+	Propose:  []Driver{Slide, Mirrored, LadderEnd, LadderSide, OtherWall},
 	Measure:  func(s *Scene) Finding { return s.landing() },
 }
 

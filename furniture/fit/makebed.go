@@ -15,6 +15,7 @@ var makeTheBed = Question{
 	How: "Level reach of a small woman at the height of the upper mattress (own-bed-maker, calc-bunk-reach) against the far edge of the mattress " +
 		"from the bed's open side; beside it the free floor to stand on.",
 	Depends: Standing | FarLean | Heaters | Furniture,
+	Propose: []Driver{DeckDown},
 	Measure: func(s *Scene) Finding { return s.makeTheBed() },
 }
 

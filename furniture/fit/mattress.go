@@ -16,6 +16,7 @@ var mattressFits = Question{
 	How:      "Inside of the frame less the mattress, lengthways and across, both sides together; the real mattress, else all that its name may mean.",
 	Caution:  "Names of sizes are trade habit. Measure the real mattress before the side rails are cut.",
 	OfBed:    true,
+	Propose:  []Driver{Play},
 	Measure:  func(s *Scene) Finding { return s.mattressFits() },
 }
 

@@ -19,6 +19,7 @@ var power = Question{
 		"shelf within own-walkway of the wall: with more than that before it somebody can walk up to it. The free depth before an outlet that " +
 		"stays in use is measured along that line. Distances along the walls are counted round corners, doors end a stretch.",
 	Depends: Standing | FarLean | Outlets | Doors | Leaves,
+	Propose: []Driver{Slide, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.power() },
 }
 

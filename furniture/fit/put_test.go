@@ -83,3 +83,28 @@ func TestPutIsANewScene(t *testing.T) {
 		}
 	}
 }
+
+// TestChangeIsANewScene: a scene that is given another bed, and then the first one again, answers like a new one each time.
+func TestChangeIsANewScene(t *testing.T) {
+	for _, name := range []string{"town-house.toml", "attic.toml"} {
+		j := sample(t, name)
+		s, err := NewScene(j)
+		if err != nil {
+			t.Fatal(err)
+		}
+		other, broken := *j, *j
+		other.Bed.Upper.Height += mm(50)
+		other.Place.Along += mm(30)
+		broken.Bed.Upper.Height = mm(100)
+		for i, to := range []*job.Job{&other, &broken, j, &other} {
+			s.Change(to)
+			fresh, err := NewScene(to)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got, want := s.Answers(), fresh.Answers(); !reflect.DeepEqual(got, want) {
+				t.Errorf("%s, change %d: other answers than in a new scene", name, i)
+			}
+		}
+	}
+}

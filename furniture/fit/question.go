@@ -49,7 +49,8 @@ type Question struct {
 	How      string // how it is measured
 	Caution  string // printed with a safety answer
 	Depends  Facet
-	OfBed    bool // asks of the bed and its people alone: room and place do not matter
+	OfBed    bool     // asks of the bed and its people alone: room and place do not matter
+	Propose  []Driver // what may make it fit, the most likely first
 	Measure  func(*Scene) Finding
 }
 

@@ -8,6 +8,7 @@ var railEnds = Question{
 	How:      "Rail end to end structure, each end, and the clear width of the way in.",
 	Caution:  "Most of these figures are largest gaps; some places also ask for a smallest way in.",
 	OfBed:    true,
+	Propose:  []Driver{WayIn, RailAllRound},
 	Measure:  func(s *Scene) Finding { return s.railEnds() },
 }
 

@@ -16,6 +16,7 @@ var railOpenings = Question{
 		"boards have dried, with the way gaps are set as its uncertainty.",
 	Caution: "Try every opening with a 3-1/2 in (89 mm) block, pushed hard, and again after the first winter of heating.",
 	OfBed:   true,
+	Propose: []Driver{RailStock, RailRow, RailUp},
 	Measure: func(s *Scene) Finding { return s.railOpenings() },
 }
 

@@ -8,6 +8,7 @@ var railHeight = Question{
 	How:      "Top edge of the lowest rail less the top of the thickest mattress, and less the base; the thickest mattress each place would take.",
 	Caution:  "Measure again with the real mattress and its topper on the deck, and write the thickest mattress inside the end.",
 	OfBed:    true,
+	Propose:  []Driver{RailUp, ThinnerUpper, RailRow, RailStock},
 	Measure:  func(s *Scene) Finding { return s.railHeight() },
 }
 

@@ -9,6 +9,7 @@ var railSides = Question{
 	Why:      "A bed stands off its wall sooner or later, and a child slips into the gap where no rail was thought needed.",
 	How:      "Rails on each long side, sides with a rail with the ends counted, and where the rail is that runs the full length.",
 	Caution:  "A wall beside the bed does not stand in for a rail: some texts let it, most do not.",
+	Propose:  []Driver{RailAllRound},
 	Measure:  func(s *Scene) Finding { return s.railSides() },
 }
 

@@ -3,6 +3,7 @@ package fit
 import (
 	"context"
 	"fmt"
+	"slices"
 	"strings"
 
 	"bunkwright/furniture"
@@ -48,6 +49,7 @@ type Scene struct {
 	moving   bool            // one quantity is moved just now
 	held     float64         // its own value
 	which    int             // its number
+	surveyed []float64       // all quantities as the survey has them, once the scene was taken into another room
 	ctx      context.Context // of what is asked just now; nil: nothing ends it
 	brief    bool            // only verdicts are asked for: what is far enough, or in the way at all, need not be measured out
 	facts    facts
@@ -81,14 +83,7 @@ func NewScene(j *job.Job) (*Scene, error) {
 			s.Places = append(s.Places, place)
 		}
 	}
-	if bed, err := bunk.Build(j.Bed); err == nil {
-		s.Bed, s.tallest = &bed, tallestOf(&bed)
-		for _, p := range bed.Parts {
-			s.blanks = append(s.blanks, p.Solid())
-		}
-	} else {
-		s.BedErr = err
-	}
+	s.build()
 	s.settleFacets()
 	s.settle()
 	return s, nil
@@ -103,6 +98,31 @@ func (s *Scene) Put(p job.Placement) {
 	s.Solids = s.Solids[:0]
 	s.forgetPlace()
 	s.stand()
+}
+
+// Change gives the scene another job with the same room and the same sleepers: the bed is built again and stands where that job has it, the
+// room is not solved again.
+func (s *Scene) Change(j *job.Job) {
+	s.Job = j
+	s.build()
+	s.Solids = s.Solids[:0]
+	s.forgetPlace()
+	s.stand()
+}
+
+// build builds the bed of the job.
+func (s *Scene) build() {
+	s.Bed, s.BedErr, s.blanks = nil, nil, s.blanks[:0]
+	clear(s.ofBed)
+	bed, err := bunk.Build(s.Job.Bed)
+	if err != nil {
+		s.BedErr = err
+		return
+	}
+	s.Bed, s.tallest = &bed, tallestOf(&bed)
+	for _, p := range bed.Parts {
+		s.blanks = append(s.blanks, p.Solid())
+	}
 }
 
 // settleFacets works out which part of the scene each quantity moves, which hangs on the walls that the bed stands at.
@@ -150,6 +170,20 @@ func (s *Scene) speaks(rows []string) bool {
 		}
 	}
 	return false
+}
+
+// InRoom takes the scene into another room that the readings allow: every quantity of the survey has another value, and the bed stands in it as
+// the job has it. What is planned beforehand, such as the places of screws, stays as the survey has it. Nil takes it back.
+func (s *Scene) InRoom(x []float64) {
+	if s.surveyed == nil {
+		s.surveyed = slices.Clone(s.Survey.X)
+	}
+	if x == nil {
+		x = s.surveyed
+	}
+	copy(s.Survey.X, x)
+	s.forget()
+	s.settle()
 }
 
 // moved returns the scene with one quantity moved by d. It is the same scene, changed in place: restore puts it back.
@@ -273,8 +307,11 @@ func (s *Scene) v(r survey.Ref) float64 { return s.Survey.Value(r) }
 // planned returns a quantity as the plan has it, whatever is moved just now: what is marked on a board beforehand stays there while
 // the wall behind it moves within what is known.
 func (s *Scene) planned(r survey.Ref) float64 {
-	if s.moving && int(r) == s.which+1 {
+	switch {
+	case s.moving && int(r) == s.which+1:
 		return s.held
+	case s.surveyed != nil && r > 0:
+		return s.surveyed[r-1]
 	}
 	return s.v(r)
 }

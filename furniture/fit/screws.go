@@ -15,6 +15,7 @@ var screwLength = Question{
 		"fastener: 6 diameters with the tip for wood screws, 4 diameters without the tip for lag screws. The heads are taken flush with the cleat.",
 	Caution: "Cables run where nobody drew them: look for them before drilling, whatever the depth. Drywall screws are never counted.",
 	Depends: Standing | Studs,
+	Propose: []Driver{ScrewLong},
 	Measure: func(s *Scene) Finding { return s.screwLength() },
 }
 

@@ -13,6 +13,7 @@ var seeThem = Question{
 	How: "Share of the top of the lower pillow (own-pillow) that straight lines reach from the eyes of a short and of a tall parent (own-parent-stand) " +
 		"in the middle of the doorway, past slats, ladder, rails, shelves, furniture and walls: four by three points. " +
 		roomDoorWords + " of several the one that shows most counts. It is advice and carries no plus-or-minus.",
+	Propose: []Driver{LadderEnd, Mirrored},
 	Measure: func(s *Scene) Finding { return s.seeThem() },
 }
 

@@ -17,6 +17,7 @@ var shelfHeights = Question{
 		"the next mattress below. A shelf of the upper bed lower than the rail's top is told: a foot on it makes the rail that much lower.",
 	Caution: "Keep heavy things low, with a lip or a strap on the shelf. No load is promised here.",
 	Depends: Standing,
+	Propose: []Driver{ShelfDown, ShelfUp, DeckUp},
 	Measure: func(s *Scene) Finding { return s.shelfHeights() },
 }
 

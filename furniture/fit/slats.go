@@ -13,6 +13,7 @@ var slatGaps = Question{
 	Why:      "A foam mattress sags into wide gaps, and a slat that walks lets it through.",
 	How:      "Clear gap from slat to slat of each bed, and the open area under the mattress.",
 	OfBed:    true,
+	Propose:  []Driver{Slats},
 	Measure:  func(s *Scene) Finding { return s.slatGaps() },
 }
 

@@ -19,6 +19,7 @@ var stands = Question{
 		"than 40 mm off its wall; a casing, where a part is less than 40 mm off its wall and level with the opening or less than 200 mm beside, over or " +
 		"under it; a sill board, where a part is less than 200 mm off the wall at its height.",
 	Depends: Standing | FarLean | FarTrim | Ceiling | Doors | Windows | Heaters | Fans | Lights | Furniture,
+	Propose: []Driver{Slide, DeckDown, ShelfDown, ShelfAlong, Notch, Mirrored, LadderEnd, OtherWall},
 	Measure: func(s *Scene) Finding { return s.standsThere() },
 }
 

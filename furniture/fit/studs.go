@@ -27,6 +27,7 @@ var studsHit = Question{
 		"close to call. Plaster on lath is taken to hang on wood studs.",
 	Caution: "Probe each stud with a thin nail before drilling, and look for cables and pipes first. Masonry and steel studs need fixings of their own: ask.",
 	Depends: Standing | Studs,
+	Propose: []Driver{ShelfAlong, CleatShort, Slide, OtherWall},
 	Measure: func(s *Scene) Finding { return s.studsHit() },
 }
 

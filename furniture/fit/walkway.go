@@ -11,6 +11,7 @@ var walkway = Question{
 		"ladder, heaters and furniture: exact between two things, found by halving to a ten-millionth of a millimetre where the doorway line decides. " +
 		roomDoorWords + " of several the one that is reached best counts.",
 	Depends: Standing | FarLean | Doors | Heaters | Furniture,
+	Propose: []Driver{Slide, Mirrored, LadderEnd, LadderSide, OtherWall},
 	Measure: func(s *Scene) Finding { return s.way() },
 }
 

@@ -20,6 +20,7 @@ var wallGap = Question{
 		"band or out of it; under a ceiling or a slope the worst place counts. And from the mattress to the rail on the wall side.",
 	Caution: "Measure the gap again once the bed stands, all along the wall.",
 	Depends: Standing | FarLean | Ceiling | Furniture,
+	Propose: []Driver{Slide, Notch, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.wallGaps() },
 }
 

@@ -19,6 +19,7 @@ var wayOut = Question{
 		"A clear opening that nobody placed is taken in the middle of its window. A window that does not open is no way out.",
 	Caution: "Open the window on the day, measure the clear opening and climb through it; local code and the landlord decide what counts as a way out.",
 	Depends: Standing | FarLean | Windows | Panes | Furniture,
+	Propose: []Driver{Slide, ShelfAlong, ShelfUp, DeckDown, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.wayOut() },
 }
 

@@ -15,6 +15,7 @@ var windowFall = Question{
 		"entered counts as none, and a window that only opens a little still counts for the sill.",
 	Caution: "A stop or guard must let the window open from inside in a fire. Screens hold nobody.",
 	Depends: Standing | FarLean | Windows | Panes,
+	Propose: []Driver{Slide, DeckDown, LowerDown, ThinnerUpper, Mirrored, OtherWall},
 	Measure: func(s *Scene) Finding { return s.windowFall() },
 }
 
