@@ -126,3 +126,24 @@ func outgrown(h float64, sex people.Sex) []Figure {
 	}
 	return out
 }
+
+// SeatedAt is how high somebody sits, as the questions take it.
+type SeatedAt struct {
+	Sleeper int     // place in the job's list
+	Height  float64 // seat to the top of the head, mm; NaN where it is not known
+	Own     bool    // measured, or from the stature: not from the age alone
+	Ask     string  // what is missing to tell
+}
+
+// Seated returns how high everybody in the job sits.
+func (s *Scene) Seated() []SeatedAt {
+	out := make([]SeatedAt, len(s.Job.Sleepers))
+	for i, p := range s.Job.Sleepers {
+		q := s.sitter(p, p.Key(i))
+		out[i] = SeatedAt{i, q.seated, len(p.Seated) > 0 || len(p.Stature) > 0, q.ask}
+		if q.ask != "" {
+			out[i].Height = math.NaN()
+		}
+	}
+	return out
+}
