@@ -24,7 +24,7 @@ type Job struct {
 	Sleepers  []Sleeper         `file:"sleeper"`
 	Confirmed map[string]string `file:"confirmed"` // id of an attribute row -> "yes" or "no"
 	Accepted  []Accept          `file:"accepted"`
-	Another   []map[string]any  `file:"another"` // other ways of this job, kept as written for a later version
+	Another   []map[string]any  `file:"another"` // other ways of this job, kept as written; jobfile.Ways makes jobs of them
 	Comments  map[string]string `file:"-"`       // key -> the comment lines that stood before it
 }
 

@@ -88,4 +88,5 @@ var unitHints = map[Unit]string{
 	Things:     "a list of words",
 	Answers:    "each key an id, each value yes or no",
 	Verbatim:   "anything",
+	KeyList:    "a list of keys",
 }

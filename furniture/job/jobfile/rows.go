@@ -33,6 +33,7 @@ const (
 	List     Unit = "list"    // a table that may stand several times
 	Answers  Unit = "answers" // a table of yes and no
 	Verbatim Unit = "as written"
+	KeyList  Unit = "keys"
 
 	Text      Unit = "text"
 	Date      Unit = "date"

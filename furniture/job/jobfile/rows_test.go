@@ -48,6 +48,7 @@ func TestEveryTagHasARow(t *testing.T) {
 	tagged(readingType, "reading", tags)
 	tagged(reflect.TypeFor[soldStock](), "stock", tags)
 	tags["reading"], tags["stock"] = reflect.StructField{}, reflect.StructField{}
+	tags["another.name"], tags["another.without"] = reflect.StructField{}, reflect.StructField{}
 	if len(tags) < 250 {
 		t.Errorf("%d tags found: the walk misses some", len(tags))
 	}
