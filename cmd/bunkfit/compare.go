@@ -1,8 +1,10 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"fmt"
+	"io"
 	"os"
 	"os/signal"
 	"path/filepath"
@@ -10,14 +12,17 @@ import (
 	"unicode/utf8"
 
 	"bunkwright/furniture/fit"
+	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/furniture/place"
+	"bunkwright/render/pdf"
+	"bunkwright/render/view"
 	"bunkwright/room/length"
 )
 
 var compareCommand = command{
 	name:    "compare",
-	args:    "JOB.toml [OTHER.toml ...] [--json] [--all]",
+	args:    "JOB.toml [OTHER.toml ...] [--json | -o FILE.pdf] [--all]",
 	summary: "set the other ways of a job, or other jobs, side by side",
 	example: "bunkfit compare samples/town-house.toml samples/basement.toml",
 }
@@ -31,6 +36,9 @@ func runCompare(s *session, args []string) (int, error) {
 	f := s.flags(compareCommand)
 	asJSON := f.Bool("json", false, "print the table as JSON")
 	all := f.Bool("all", false, "list answers that do not differ too")
+	out := f.String("o", "", "write the table as a sheet to this PDF")
+	paper := f.String("paper", "", "letter or a4; letter in inches, a4 in mm where it is not said")
+	date := f.String("date", "", "day to print on the sheet, such as 2027-06-09; today where it is not said")
 	words, err := parse(f, args)
 	if err != nil {
 		return exitUsage, err
@@ -48,11 +56,38 @@ func runCompare(s *session, args []string) (int, error) {
 	if err != nil {
 		return exitUsage, err
 	}
-	if *asJSON {
+	switch {
+	case *out != "":
+		return exitSettled, waysSheet(s, *out, *paper, *date, ways[0].Job, &c)
+	case *asJSON:
 		return exitSettled, writeJSON(s.out, comparisonJSON(&c))
 	}
 	comparison{report{s, unit, *all, ways[0].Job}}.print(&c)
 	return exitSettled, nil
+}
+
+// waysSheet writes the comparison as a PDF.
+func waysSheet(s *session, name, paper, date string, j *job.Job, c *place.Comparison) error {
+	if kind, err := kindOf(name); err != nil || kind != ".pdf" {
+		return cmp.Or(err, fmt.Errorf("%s: a comparison is written as a .pdf", name))
+	}
+	d := drawFlags{out: name}
+	var err error
+	if d.paper, err = paperOf(paper, j.Unit); err != nil {
+		return err
+	}
+	if d.day, err = dayOf(date); err != nil {
+		return err
+	}
+	scene, answers, err := fit.Answers(j)
+	if err != nil {
+		return err
+	}
+	return written(s, name, func(w io.Writer) error { return d.ways(w, j, scene, answers, c) })
+}
+
+func (d drawFlags) ways(w io.Writer, j *job.Job, scene *fit.Scene, answers []fit.Answer, c *place.Comparison) error {
+	return pdf.Write(w, pdf.On(d.pdfPaper(), view.WaysSheets(scene, answers, c, d.sheetOptions(j.Unit))), pdf.Info{Title: j.Name, Date: d.day})
 }
 
 // waysOf lists the job of the first file with its other ways, and the jobs of the other files.
@@ -199,6 +234,9 @@ func (r comparison) boards(b *place.BoardRow) []string {
 	out := []string{"boards, " + b.Stock}
 	for i, n := range b.Pieces {
 		words := fmt.Sprintf("%d pieces", n)
+		if n == 1 {
+			words = "1 piece"
+		}
 		if !b.Sheet && n > 0 {
 			words += ", " + r.length(b.Long[i])
 		}

@@ -38,7 +38,7 @@ type drawFlags struct {
 func runDraw(s *session, args []string) (int, error) {
 	f := s.flags(drawCommand)
 	out := f.String("o", "out", "folder for all drawings, or one file: .png or .svg for one view (the plan where --view names none), .pdf for all sheets")
-	name := f.String("view", "", "one view only: plan, room, section, stick, wall-AB, bed-front, bed-left, bed-right, bed-above, bed-corner")
+	name := f.String("view", "", "one view only: plan, room, section, stick, sit-up, wall-AB, bed-front, bed-left, bed-right, bed-above, bed-corner")
 	paper := f.String("paper", "", "letter or a4; letter in inches, a4 in mm where it is not said")
 	date := f.String("date", "", "day to print on the sheets, such as 2027-06-09; today where it is not said")
 	words, err := parse(f, args)
@@ -94,10 +94,17 @@ func screen(file *jobfile.File) view.Options {
 
 // sheets writes all sheets as one PDF.
 func (d drawFlags) sheets(w io.Writer, file *jobfile.File, scene *fit.Scene, answers []fit.Answer) error {
-	size := pdf.Letter
+	o := d.sheetOptions(file.Job.Unit)
+	return pdf.Write(w, pdf.On(d.pdfPaper(), view.Sheets(scene, answers, o)), pdf.Info{Title: file.Job.Name, Date: d.day})
+}
+
+func (d drawFlags) pdfPaper() pdf.Size {
 	if d.paper == view.A4 {
-		size = pdf.A4
+		return pdf.A4
 	}
-	o := view.SheetOptions{Paper: d.paper, Unit: unitOf(file.Job.Unit), Date: d.day.Format("January 2, 2006")}
-	return pdf.Write(w, pdf.On(size, view.Sheets(scene, answers, o)), pdf.Info{Title: file.Job.Name, Date: d.day})
+	return pdf.Letter
+}
+
+func (d drawFlags) sheetOptions(unit string) view.SheetOptions {
+	return view.SheetOptions{Paper: d.paper, Unit: unitOf(unit), Date: d.day.Format("January 2, 2006")}
 }

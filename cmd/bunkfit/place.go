@@ -16,7 +16,7 @@ import (
 
 var placeCommand = command{
 	name:    "place",
-	args:    "JOB.toml [--json] [--step LENGTH] [--first ID,ID] [--ends]",
+	args:    "JOB.toml [--json] [--step LENGTH] [--first ID,ID] [--ends] [--rooms]",
 	summary: "find where in the room the bed could stand",
 	example: "bunkfit place samples/town-house.toml --first fan-and-lights,way-out",
 }
@@ -29,6 +29,7 @@ func runPlace(s *session, args []string) (int, error) {
 	step := f.String("step", "", "how far from one place to the next along a wall; 1/4 in or 5 mm where it is not said")
 	first := f.String("first", "", "what counts first, ids with commas between: questions, or "+strings.Join(measureIDs(), ", "))
 	ends := f.Bool("ends", false, "try the ends of the bed at the walls too, whatever hangs on the wall")
+	rooms := f.Bool("rooms", false, "draw 10,000 rooms that agree with the readings, and count those in which all safety answers fit where the bed stands now")
 	words, err := parse(f, args)
 	if err != nil {
 		return exitUsage, err
@@ -50,6 +51,12 @@ func runPlace(s *session, args []string) (int, error) {
 	if err != nil {
 		return exitUsage, err
 	}
+	var drawn *place.Rooms
+	if *rooms {
+		if drawn, err = drawRooms(ctx, &file.Job); err != nil {
+			return exitUsage, err
+		}
+	}
 	code := exitOpen
 	if len(found.Spots) > 0 {
 		if _, open := found.Spots[0].Worst(); !open {
@@ -57,10 +64,20 @@ func runPlace(s *session, args []string) (int, error) {
 		}
 	}
 	if *asJSON {
-		return code, writeJSON(s.out, spotsJSON(found))
+		return code, writeJSON(s.out, spotsJSON(found, drawn))
 	}
-	spotReport{report{s, unitOf(file.Job.Unit), false, &file.Job}}.print(found)
+	spotReport{report{s, unitOf(file.Job.Unit), false, &file.Job}}.print(found, drawn)
 	return code, nil
+}
+
+// drawRooms counts the rooms in which the safety answers fit where the bed of a job stands.
+func drawRooms(ctx context.Context, j *job.Job) (*place.Rooms, error) {
+	scene, answers, err := fit.Answers(j)
+	if err != nil {
+		return nil, err
+	}
+	r, err := place.PlausibleRooms(ctx, scene, answers, place.RoomsOptions{})
+	return &r, err
 }
 
 func measureIDs() []string {
@@ -101,6 +118,18 @@ type (
 		Walls   []jsonNo   `json:"walls"`
 		Tried   int        `json:"tried"`
 		Missing string     `json:"missing"`
+		Rooms   *jsonRooms `json:"rooms"`
+	}
+	jsonRooms struct {
+		Drawn    int            `json:"drawn"`
+		Fit      int            `json:"fit"`
+		Share    *float64       `json:"share"`
+		U        *float64       `json:"u"`
+		Asked    []string       `json:"asked"`
+		Untold   []string       `json:"untold"`
+		Accepted []string       `json:"accepted"`
+		Fails    map[string]int `json:"fails"`
+		Moves    string         `json:"moves_most"`
 	}
 	jsonSpot struct {
 		Wall     string        `json:"wall"`
@@ -144,13 +173,19 @@ type (
 	}
 )
 
-func spotsJSON(r place.Result) jsonSpots {
+func spotsJSON(r place.Result, drawn *place.Rooms) jsonSpots {
 	out := jsonSpots{Spots: []jsonSpot{}, Walls: []jsonNo{}, Tried: r.Tried, Missing: r.Missing}
 	for i := range r.Spots {
 		out.Spots = append(out.Spots, spotJSON(&r.Spots[i]))
 	}
 	for _, w := range r.Walls {
 		out.Walls = append(out.Walls, jsonNo{w.Wall, list(w.Reasons)})
+	}
+	if drawn != nil {
+		out.Rooms = &jsonRooms{drawn.N, drawn.Fit, known(drawn.Share()), known(drawn.U()), list(drawn.Asked), list(drawn.Untold), list(drawn.Accepted), map[string]int{}, drawn.Moves}
+		for _, f := range drawn.Fails {
+			out.Rooms.Fails[f.ID] = f.N
+		}
 	}
 	return out
 }
@@ -175,7 +210,7 @@ func known(v float64) *float64 { return number(v == v, v) }
 // spotReport prints spots for people.
 type spotReport struct{ report }
 
-func (r spotReport) print(found place.Result) {
+func (r spotReport) print(found place.Result, drawn *place.Rooms) {
 	if found.Missing != "" {
 		r.line("Cannot tell yet: %s", found.Missing)
 		return
@@ -190,7 +225,28 @@ func (r spotReport) print(found place.Result) {
 	for _, w := range found.Walls {
 		r.line("    %s: %s", wallName(w.Wall), wrapped(strings.Join(w.Reasons, "; "), 90, "        "))
 	}
+	if drawn != nil {
+		r.rooms(drawn)
+	}
 	r.line("\n%s", wrapped(fit.Caution, 100, ""))
+}
+
+// rooms tells how many plausible rooms the bed fits in where it stands now.
+func (r spotReport) rooms(d *place.Rooms) {
+	r.line("\nWhere it stands now, all safety answers that hang on the room fit")
+	r.line("    %s", d.Words())
+	for _, f := range d.Fails {
+		r.line("    %s does not in %d of %d", f.ID, f.N, d.N)
+	}
+	if d.Moves != "" {
+		r.line("    what moves it most is the reading %s", d.Moves)
+	}
+	if len(d.Untold) > 0 {
+		r.line("    %s", wrapped("left out, since nobody can tell yet: "+strings.Join(d.Untold, ", "), 94, "        "))
+	}
+	if len(d.Accepted) > 0 {
+		r.line("    %s", wrapped("left out, since it is accepted: "+strings.Join(d.Accepted, ", "), 94, "        "))
+	}
 }
 
 // wallName writes a wall as people say it: "D to A".

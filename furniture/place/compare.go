@@ -56,6 +56,16 @@ type BoardRow struct {
 	Long   []float64
 }
 
+// Differs tells whether the ways take another number or length of this stock.
+func (r *BoardRow) Differs() bool {
+	for i := range r.Pieces {
+		if r.Pieces[i] != r.Pieces[0] || math.Abs(r.Long[i]-r.Long[0]) > shownSpare {
+			return true
+		}
+	}
+	return false
+}
+
 // Compare answers every way with how sure each answer is.
 func Compare(ctx context.Context, ways []Named) (Comparison, error) {
 	var c Comparison

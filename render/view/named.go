@@ -20,6 +20,7 @@ func Drawings(s *fit.Scene, answers []fit.Answer) []Named {
 		{"room", "Room as it was read", func(o Options) render.Drawing { return RoomAsRead(s, o) }},
 		{"section", "Section through both beds", func(o Options) render.Drawing { return Section(s, answers, o) }},
 		{"stick", "Story stick", func(o Options) render.Drawing { return Stick(s, answers, o) }},
+		{"sit-up", sitsUpTitle, func(o Options) render.Drawing { return whoSitsUp(s, o) }},
 	}
 	for i := range s.Walls {
 		key := s.Walls[i].Key
