@@ -89,3 +89,34 @@ func TestHigherCeilingNeverCosts(t *testing.T) {
 		}
 	}
 }
+
+// TestInRoom: a scene taken into a room in which one quantity is otherwise measures what it does when that quantity is moved, and taken back it
+// answers as before.
+func TestInRoom(t *testing.T) {
+	s := sampleScenes(t)["town-house.toml"]
+	first := s.Answers()
+	for i := 0; i < len(s.facets); i += 5 {
+		x := append([]float64(nil), s.Survey.X...)
+		x[i] += 3 * s.scale(i)
+		s.moved(i, 3*s.scale(i))
+		want := map[string]Finding{}
+		for _, q := range questions {
+			want[q.ID] = q.Measure(s)
+		}
+		s.restore(i)
+		s.InRoom(x)
+		for _, q := range questions {
+			for k, r := range q.Measure(s).Readings {
+				if have, ok := match(want[q.ID], k, r.At); ok && math.Abs(have-r.Have) > 1e-9 {
+					t.Errorf("%s %s: %g in the room, %g when %s is moved", q.ID, r.At, r.Have, have, s.Survey.Keys[i])
+				}
+			}
+		}
+		s.InRoom(nil)
+	}
+	for k, a := range s.Answers() {
+		if a.Verdict != first[k].Verdict || a.Spare != first[k].Spare || a.U != first[k].U {
+			t.Errorf("%s: %v %g, before %v %g", a.ID, a.Verdict, a.Spare, first[k].Verdict, first[k].Spare)
+		}
+	}
+}

@@ -51,6 +51,7 @@ type mender struct {
 	asked  []fit.Question
 	before []fit.Answer  // in the order of asked
 	plain  []fit.Verdict // the same as if every reading were exact
+	stood  bool          // the bed has a place before anything is changed
 }
 
 func newMender(ctx context.Context, s *fit.Scene, answers []fit.Answer) (*mender, error) {
@@ -58,7 +59,7 @@ func newMender(ctx context.Context, s *fit.Scene, answers []fit.Answer) (*mender
 	if err != nil {
 		return nil, err
 	}
-	m := &mender{ctx: ctx, s: own, job: s.Job, before: answers}
+	m := &mender{ctx: ctx, s: own, job: s.Job, before: answers, stood: own.Stands}
 	for i := range answers {
 		q, _ := fit.Find(answers[i].ID)
 		v, _ := own.Verdict(q)
@@ -142,7 +143,7 @@ func (m *mender) drive(i int, from tried, d fit.Driver, right int) (*fit.Remedy,
 			continue
 		}
 		m.try(to, a.moves)
-		if m.s.Bed == nil || !m.s.Stands && m.plainStands() || !m.fits(i) || right != i && !m.holds(right) {
+		if m.s.Bed == nil || m.stood && !m.s.Stands || !m.fits(i) || right != i && !m.holds(right) {
 			continue
 		}
 		t := tried{to, append(slices.Clone(from.changes), change), m.spoils()}
@@ -170,9 +171,6 @@ func (m *mender) try(j *job.Job, moves bool) {
 	}
 	m.s.Change(j)
 }
-
-// plainStands tells whether the bed has a place before anything is changed.
-func (m *mender) plainStands() bool { return m.job.Place.Wall != "" }
 
 // fits tells whether an answer fits as if every reading were exact.
 func (m *mender) fits(i int) bool {

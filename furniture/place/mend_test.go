@@ -158,6 +158,24 @@ func TestNothingToMend(t *testing.T) {
 	}
 }
 
+// TestMendWithoutAPlace: what is asked of the bed alone is mended before anybody knows where it stands. By hand: the rail is 250 - 180 = 70 mm over
+// the mattress and 5 in (127 mm, 16 CFR 1513.3(a)(6)) are wanted, so 57 are lacking: 60 in steps of 10.
+func TestMendWithoutAPlace(t *testing.T) {
+	j := low()
+	j.Place = job.Placement{}
+	j.Bed.Upper.MattressThick = mm(180)
+	j.Bed.Guard.Top = j.Bed.Upper.Height + mm(250)
+	s, answers := answered(t, j)
+	r, err := place.Mend(context.Background(), s, answers, "rail-height")
+	if err != nil || len(r) == 0 {
+		t.Fatal(len(r), err)
+	}
+	want := fit.Setting{Key: "bed.upper.mattress_thick", From: "180 mm", To: "120 mm"}
+	if c := r[0].Changes[0]; c.Driver != fit.ThinnerUpper || c.Settings[0] != want {
+		t.Errorf("%v", c)
+	}
+}
+
 // TestMendLeavesTheSceneAlone: a scene answers after mending as before.
 func TestMendLeavesTheSceneAlone(t *testing.T) {
 	s, answers := answered(t, low())
