@@ -16,7 +16,7 @@ import (
 
 var placeCommand = command{
 	name:    "place",
-	args:    "JOB.toml [--json] [--step LENGTH] [--first ID,ID] [--ends] [--rooms]",
+	args:    "JOB.toml [--json] [--step LENGTH] [--first ID,ID] [--must ID,ID] [--ends] [--rooms]",
 	summary: "find where in the room the bed could stand",
 	example: "bunkfit place samples/town-house.toml --first fan-and-lights,way-out",
 }
@@ -28,6 +28,7 @@ func runPlace(s *session, args []string) (int, error) {
 	asJSON := f.Bool("json", false, "print the spots as JSON")
 	step := f.String("step", "", "how far from one place to the next along a wall; 1/4 in or 5 mm where it is not said")
 	first := f.String("first", "", "what counts first, ids with commas between: questions, or "+strings.Join(measureIDs(), ", "))
+	must := f.String("must", "", "answers that have to fit for a place to be a spot, ids with commas between, such as way-out")
 	ends := f.Bool("ends", false, "try the ends of the bed at the walls too, whatever hangs on the wall")
 	rooms := f.Bool("rooms", false, "draw 10,000 rooms that agree with the readings, and count those in which all safety answers fit where the bed stands now")
 	words, err := parse(f, args)
@@ -41,10 +42,11 @@ func runPlace(s *session, args []string) (int, error) {
 	if err != nil {
 		return exitUsage, err
 	}
-	o, err := placeOptions(*step, *first, *ends, unitOf(file.Job.Unit))
+	o, err := placeOptions(*step, *ends, unitOf(file.Job.Unit))
 	if err != nil {
 		return exitUsage, err
 	}
+	o.Order, o.Must = ids(*first), ids(*must)
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
 	found, err := place.Search(ctx, &file.Job, o)
@@ -93,7 +95,15 @@ func measureIDs() []string {
 // leastStep is the smallest step that is tried, so that a slip does not keep a machine busy for hours.
 const leastStep = length.Millimetre
 
-func placeOptions(step, first string, ends bool, unit length.Unit) (o place.Options, err error) {
+// ids takes a list of ids apart; nil where none is given.
+func ids(text string) []string {
+	if text == "" {
+		return nil
+	}
+	return strings.Split(text, ",")
+}
+
+func placeOptions(step string, ends bool, unit length.Unit) (o place.Options, err error) {
 	if step != "" {
 		if o.Step, err = length.Parse(step, length.Context{Unit: unit}); err != nil {
 			return o, err
@@ -101,9 +111,6 @@ func placeOptions(step, first string, ends bool, unit length.Unit) (o place.Opti
 		if o.Step < leastStep {
 			return o, fmt.Errorf("--step %s: want 1 mm or more", step)
 		}
-	}
-	if first != "" {
-		o.Order = strings.Split(first, ",")
 	}
 	if ends {
 		o.Turns = []job.Turn{job.AgainstSide, job.AgainstLeft, job.AgainstRight}

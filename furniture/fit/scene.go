@@ -43,6 +43,7 @@ type Scene struct {
 	bounds   []float64  // and to sort by
 	overBed  []*Solid   // and to look up at
 	bedPlan  bedPlan
+	turned   turnedParts
 	facets   []Facet
 	facetsOf string // the place that they are of; "": of none
 	keys     keys

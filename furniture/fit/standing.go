@@ -161,21 +161,55 @@ func (s *Scene) onWall(w *Wall, start float64, p job.Placement) geom.Place {
 	return at
 }
 
+// turnedParts are the parts turned as the bed is, wherever it stands: while it slides along a wall they only shift.
+type turnedParts struct {
+	of     *bunk.Bed
+	by, on way // of the bed, and of what hangs on the wall
+	boxes  []geom.Box
+	reach  []geom.V3 // from the middle of each to its bounds
+}
+
+// way is how a place turns things, apart from where it puts them.
+type way struct {
+	cos, sin float64
+	mirrored bool
+}
+
+func wayOf(t geom.Place) way { return way{t.Cos, t.Sin, t.Mirrored} }
+
+// turnParts turns the parts where the bed or its wall is turned otherwise than the last time.
+func (s *Scene) turnParts() {
+	t := &s.turned
+	if t.of == s.Bed && t.by == wayOf(s.ToRoom) && t.on == wayOf(s.ToWall) {
+		return
+	}
+	*t = turnedParts{s.Bed, wayOf(s.ToRoom), wayOf(s.ToWall), t.boxes[:0], t.reach[:0]}
+	for i := range s.Bed.Parts {
+		by := s.ToRoom
+		if s.Bed.Parts[i].Frame == furniture.OnWall {
+			by = s.ToWall
+		}
+		b := by.Box(s.blanks[i])
+		t.boxes = append(t.boxes, b)
+		t.reach = append(t.reach, geom.V3{X: b.Reach(geom.V3{X: 1}), Y: b.Reach(geom.V3{Y: 1}), Z: b.Reach(geom.V3{Z: 1})})
+	}
+}
+
 // solids moves every part of the bed into the room.
 func (s *Scene) solids() {
 	s.Solids, s.hangs = s.Solids[:0], false
 	s.All = Solid{Lo: geom.V3{X: math.Inf(1), Y: math.Inf(1), Z: math.Inf(1)}, Hi: geom.V3{X: math.Inf(-1), Y: math.Inf(-1), Z: math.Inf(-1)}}
+	s.turnParts()
 	for i := range s.Bed.Parts {
-		p := &s.Bed.Parts[i]
-		t := s.ToRoom
-		if p.Frame == furniture.OnWall {
-			t, s.hangs = s.ToWall, true
-		}
-		b := t.Box(s.blanks[i])
+		p, b, reach := &s.Bed.Parts[i], s.turned.boxes[i], s.turned.reach[i]
 		if p.Frame == furniture.OnWall { // against the face of the wall where it hangs
+			s.hangs = true
+			b.C = s.ToWall.Point(s.blanks[i].C)
 			b.C = b.C.Add(s.At.In.Mul(s.Nearest(s.At, b.C.Z, b.C.Z)).At(0))
+		} else {
+			b.C = s.ToRoom.Point(s.blanks[i].C)
 		}
-		lo, hi := b.Bounds()
+		lo, hi := b.C.Sub(reach), b.C.Add(reach)
 		s.Solids = append(s.Solids, Solid{Part: p, Box: b, Lo: lo, Hi: hi})
 		s.All.hold(lo, hi)
 	}

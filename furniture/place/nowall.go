@@ -131,9 +131,14 @@ func (r *search) missWords(m *miss) string {
 		door, by := inDoorway(s)
 		return fmt.Sprintf("%s is in the way: %s short", fit.Spoken(doorKey(s, door)), r.say(by, length.AwayFromZero))
 	}
-	a := s.Nominal(r.rank.asks[r.rank.stands])
-	if a.Reason == "" {
-		return r.say(m.short, length.AwayFromZero) + " short"
+	a := s.Nominal(r.rank.asks[m.asked])
+	unit, _ := length.ParseUnit(r.job.Unit)
+	words := a.Tell(unit)
+	if a.HasSpare && a.Reason != "" {
+		words = fit.Spoken(a.Reason) + ": " + fit.SpareWords(a.Spare, a.Unit, unit)
 	}
-	return fmt.Sprintf("%s: %s short", fit.Spoken(a.Reason), r.say(m.short, length.AwayFromZero))
+	if a.ID == "way-out" && len(r.job.Room.Windows) == 1 {
+		words = "the window is the only way out; " + words
+	}
+	return words
 }

@@ -13,11 +13,12 @@ type Options struct {
 	Step    length.Length  // along a wall; 0: 1/4 in or 5 mm, by the unit of the job
 	Turns   []job.Turn     // parts of the bed that may stand at a wall; nil: those that Turns returns
 	Order   Order          // what counts first; nil: DefaultOrder
+	Must    []string       // questions that have to fit for a place to be a spot at all, beside stands: "way-out"
 	PerWall int            // how many spots of a wall are kept; 0: 3
 	Sure    int            // of how many of the best it is worked out how sure their answers are; 0: 6, the others are ranked as if every reading were exact
 	Workers int            // how many walls are tried at a time; 0: 2
 	Nominal bool           // leave out how sure the answers are
-	Found   func(Spot)     // called with every spot as it is found, and again when it is known how sure its answers are; never two at a time
+	Found   func(Spot)     // called with every spot as it is found, and again when it is known how sure its answers are; never two at a time; the result keeps the best of them
 	Tell    func(Progress) // called as the search goes on; never two at a time
 }
 

@@ -2,6 +2,7 @@ package place
 
 import (
 	"cmp"
+	"slices"
 
 	"bunkwright/furniture/fit"
 )
@@ -56,30 +57,30 @@ func (r *ranking) worse(a, b grades) bool {
 
 // ranking is the order that counts, with the questions behind it.
 type ranking struct {
-	list   []Criterion
-	asks   []fit.Question // one a criterion; empty for a measure
-	cheap  []int          // places of the questions, the cheapest first
-	stands int            // place of the question whether the bed stands there
+	list  []Criterion
+	asks  []fit.Question // one a criterion; empty for a measure
+	cheap []int          // places of the questions, the cheapest first
+	must  []bool         // it has to fit for a place to be a spot
 }
 
 // newRanking puts an order into force. Questions that nothing is judged of at the places of the job cannot tell two placements apart and are
 // not asked.
-func newRanking(s *fit.Scene, o Order) (*ranking, error) {
-	if o == nil {
-		o = DefaultOrder()
-	}
+func newRanking(s *fit.Scene, o Order, must []string) (*ranking, error) {
 	o, err := o.complete()
 	if err != nil {
 		return nil, err
 	}
+	for _, id := range must {
+		if i := find(id); i < 0 || criteria[i].Measure {
+			return nil, &OrderError{id}
+		}
+	}
 	r := &ranking{}
-	for i, id := range o {
+	for _, id := range o {
 		c := criteria[find(id)]
 		q, _ := fit.Find(id)
 		r.list, r.asks = append(r.list, c), append(r.asks, q)
-		if id == "stands" {
-			r.stands = i
-		}
+		r.must = append(r.must, id == "stands" || slices.Contains(must, id))
 	}
 	for _, id := range cheapFirst {
 		for i := range r.list {

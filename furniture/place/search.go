@@ -24,7 +24,7 @@ func Search(ctx context.Context, j *job.Job, o Options) (Result, error) {
 	if err != nil {
 		return Result{}, err
 	}
-	rank, err := newRanking(s, o.Order)
+	rank, err := newRanking(s, o.Order, o.Must)
 	if err != nil {
 		return Result{}, err
 	}

@@ -2,12 +2,15 @@ package place_test
 
 import (
 	"context"
+	"errors"
 	"reflect"
+	"strings"
 	"testing"
 
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/place"
+	"bunkwright/room"
 	"bunkwright/room/length"
 )
 
@@ -160,5 +163,44 @@ func TestSameWhateverTheWorkers(t *testing.T) {
 		} else if !reflect.DeepEqual(r, first) {
 			t.Errorf("%d workers: another result", workers)
 		}
+	}
+}
+
+// TestMustFit: where the one window has to stay a way out, the wall that it is in has no spot, and that is the reason. By hand: its clear opening
+// lies from 1450 to 2150 mm along a wall of 3600 that the bed takes nearly 2 m of, and from 900 to 1800 mm high, where the upper bed is.
+func TestMustFit(t *testing.T) {
+	j := bedroom(3600, 3200)
+	present(j, "window")
+	j.Room.Windows = []room.Window{{
+		Key: "yard", OnWall: room.OnWall{Wall: "CD", From: "C", At: read(300)}, Wide: read(3000), Sill: read(900), Head: read(2000), Kind: "hinged at a side",
+		Guard: "yes", ClearWide: read(700), ClearHigh: read(900), Opens: read(700), Casing: read(0), CasingDeep: read(15), SillDeep: read(0), Cordless: true,
+	}}
+	o := place.Options{Step: 50 * length.Millimetre, Nominal: true, Turns: []job.Turn{job.AgainstSide}, PerWall: 9}
+	at := func(r place.Result, wall string) int {
+		n := 0
+		for _, s := range r.Spots {
+			if s.Wall == wall {
+				n++
+			}
+		}
+		return n
+	}
+	if r := search(t, j, o); at(r, "CD") == 0 {
+		t.Fatalf("no spot before the window: %v", r.Walls)
+	}
+	o.Must = []string{"way-out"}
+	r := search(t, j, o)
+	if at(r, "CD") > 0 || len(r.Spots) == 0 {
+		t.Errorf("%d spots before the window, %d in all", at(r, "CD"), len(r.Spots))
+	}
+	for _, w := range r.Walls {
+		if w.Wall == "CD" && !strings.HasPrefix(w.Reasons[0], "the window is the only way out") {
+			t.Errorf("%q", w.Reasons)
+		}
+	}
+	o.Must = []string{"way-length"}
+	var unknown *place.OrderError
+	if _, err := place.Search(context.Background(), j, o); !errors.As(err, &unknown) {
+		t.Errorf("a measure has to fit: %v", err)
 	}
 }

@@ -19,6 +19,7 @@ type miss struct {
 	at    start
 	not   refusal
 	short float64
+	asked int
 }
 
 // sweep tries every placement of a lane and gathers those with one best set of verdicts into spots.
@@ -55,7 +56,7 @@ func (t *trial) sweep(ctx context.Context, l *lane, o Options, tell func(int)) (
 // near keeps the miss that is the easiest to put right.
 func (s *swept) near(at start, r *outcome) {
 	if s.miss == nil || r.not > s.miss.not || r.not == s.miss.not && r.short < s.miss.short {
-		s.miss = &miss{at, r.not, r.short}
+		s.miss = &miss{at, r.not, r.short, r.asked}
 	}
 }
 

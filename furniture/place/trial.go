@@ -19,6 +19,7 @@ type outcome struct {
 	done   bool    // every question was asked
 	not    refusal // why the bed cannot stand there at all
 	short  float64 // and how much is lacking for it, mm; NaN where that is no length
+	asked  int     // place of the question that does not fit where it clashes
 }
 
 // refusal is why the bed cannot stand somewhere.
@@ -28,7 +29,7 @@ const (
 	stands  refusal = iota
 	unread          // a reading is missing without which it has no place
 	doorway         // it would stand before a doorway
-	clashes         // it runs into something
+	clashes         // it runs into something, or another answer that has to fit does not
 )
 
 // grade asks a placement, cheap questions first, until it is surely behind another one; best may be nil.
@@ -41,8 +42,8 @@ func (t *trial) grade(at start, best grades) outcome {
 	for _, i := range t.rank.cheap {
 		v, short := t.s.Verdict(t.rank.asks[i])
 		out.grades[i] = gradeOf(v)
-		if i == t.rank.stands && v == fit.DoesNotFit {
-			out.not, out.short = clashes, short
+		if t.rank.must[i] && v == fit.DoesNotFit {
+			out.not, out.short, out.asked = clashes, short, i
 			return out
 		}
 		if best != nil && t.rank.worse(out.grades, best) {
