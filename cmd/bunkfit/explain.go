@@ -80,6 +80,7 @@ type jsonQuestion struct {
 	Sentence string   `json:"sentence"`
 	Why      string   `json:"why"`
 	How      string   `json:"how"`
+	MayHelp  []string `json:"may_help"`
 	Caution  string   `json:"caution"`
 	Rules    []string `json:"rules"`
 }
@@ -87,13 +88,16 @@ type jsonQuestion struct {
 func (s *session) explainQuestion(q fit.Question, asJSON bool) error {
 	rows := yardstick.OfQuestion(q.ID)
 	if asJSON {
-		out := jsonQuestion{ID: q.ID, Sentence: q.Sentence, Why: q.Why, How: q.How, Caution: q.Caution, Rules: []string{}}
+		out := jsonQuestion{ID: q.ID, Sentence: q.Sentence, Why: q.Why, How: q.How, Caution: q.Caution, Rules: []string{}, MayHelp: list(driverWords(q))}
 		for _, r := range rows {
 			out.Rules = append(out.Rules, r.ID)
 		}
 		return writeJSON(s.out, out)
 	}
 	fmt.Fprintf(s.out, "%s\n\n%s\n\nHow it is measured: %s\n", q.Sentence, wrapped(q.Why, 96, ""), wrapped(q.How, 96, ""))
+	if help := driverWords(q); len(help) > 0 {
+		fmt.Fprintf(s.out, "What may help (bunkfit mend tries it): %s\n", wrapped(strings.Join(help, ", "), 96, ""))
+	}
 	if q.Caution != "" {
 		fmt.Fprintf(s.out, "\nCaution: %s\n", wrapped(q.Caution, 96, ""))
 	}
@@ -161,4 +165,13 @@ func basisWords(basis string) string {
 		return "derived: follows from a published value"
 	}
 	return basis
+}
+
+// driverWords lists what may make a question fit.
+func driverWords(q fit.Question) []string {
+	var out []string
+	for _, d := range q.Propose {
+		out = append(out, strings.ReplaceAll(string(d), "-", " "))
+	}
+	return out
 }
