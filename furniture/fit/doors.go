@@ -225,7 +225,7 @@ func (s *Scene) sweep(doors []Reading) Reading {
 			r.Yes, r.Edge, r.Parts = false, d.At+" "+d.Edge, d.Parts
 		}
 	}
-	for i := 0; s.Stands && i < len(s.Bed.Drawers); i++ {
+	for i := 0; s.Stands && i < len(s.Bed.Drawers) && !s.idle(r.Rows); i++ {
 		if m := s.drawerMeets(i); m.door != "" && r.Yes {
 			r.Yes, r.Edge, r.Parts = false, m.words(s), []string{s.Bed.Drawers[i].ID, m.door}
 		}

@@ -105,12 +105,19 @@ func (s *Scene) drawersOpen() Finding {
 			At: d.ID, Rows: openRows, Have: depth - d.Travel, Parts: append([]string{d.ID, what}, d.Parts...), Edge: "up to " + what,
 			Uses: []Use{{"bed.drawers.travel", d.Travel, "mm", "chosen"}},
 		})
+		if s.brief {
+			continue // what is told beside changes no verdict
+		}
 		if m := s.drawerMeets(i); m.door != "" {
 			f.Notes = append(f.Notes, "advice: "+m.words(s))
 		}
 	}
+	f.Readings = append(f.Readings, Reading{At: "before", Rows: openDeepRows, Have: least})
+	if s.idle(besideRows) {
+		return s.stillUnread(want, f)
+	}
 	f.Notes = append(f.Notes, s.overRegisters()...)
-	f.Readings = append(f.Readings, Reading{At: "before", Rows: openDeepRows, Have: least}, s.besideDresser())
+	f.Readings = append(f.Readings, s.besideDresser())
 	return s.traced(s.stillUnread(want, f))
 }
 

@@ -120,7 +120,11 @@ func (s *Scene) fanReadings(f *fitting, k *kneel) []Reading {
 	if f.ask != "" {
 		return []Reading{ask(f.key+".distance", f.ask, fanDistanceRows...), ask(f.key+".reach", f.ask, reachUpRows...)}
 	}
-	d, part := s.fromUpperBed(f)
+	var d float64
+	var part string
+	if !s.idle(fanDistanceRows) {
+		d, part = s.fromUpperBed(f)
+	}
 	return []Reading{
 		{At: f.key + ".distance", Rows: fanDistanceRows, Have: d, Ask: s.thickNear(f, d, upperBed), Parts: []string{f.key, part}, Edge: "nearest is " + part},
 		s.kneelingReading(f, k),
@@ -134,12 +138,18 @@ func (s *Scene) lightReadings(f *fitting, k *kneel) []Reading {
 	if f.ask != "" {
 		return []Reading{ask(f.key+".distance", f.ask, lightDistanceRows...), ask(f.key+".reach", f.ask, reachUpRows...)}
 	}
-	d, part := s.fromUpperBed(f)
+	var d, near float64
+	var part, what string
+	if !s.idle(lightDistanceRows) {
+		d, part = s.fromUpperBed(f)
+	}
 	rows := lampRows
 	if f.recessed {
 		rows = recessedRows
 	}
-	near, what := s.fromBedding(f)
+	if !s.idle(rows) {
+		near, what = s.fromBedding(f)
+	}
 	return []Reading{
 		{At: f.key + ".distance", Rows: lightDistanceRows, Have: d, Ask: s.thickNear(f, d, upperBed), Parts: []string{f.key, part}, Edge: "nearest is " + part},
 		s.kneelingReading(f, k),

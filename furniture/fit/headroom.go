@@ -170,7 +170,7 @@ func (s *Scene) seats(b bed, q sitter) []seat {
 		if o := s.overHead(above, s.headX(d, x), s.middleY(d)); o.Ask != "" || o.Z > best.Z {
 			best = o
 		}
-		if x == far || best.Ask != "" {
+		if x == far || best.Ask != "" || s.brief && Headroom(best.Z, s.mattressTop(b)) >= q.seated {
 			break
 		}
 	}

@@ -44,6 +44,19 @@ func (s *Scene) Judges(q Question) bool {
 	return false
 }
 
+// idle tells whether a measurement can be left out: only a verdict is asked for, and none of the rows it is held against is judged here.
+func (s *Scene) idle(rows []string) bool {
+	if !s.brief {
+		return false
+	}
+	for _, id := range rows {
+		if _, force, _ := s.row(id); force.Judged() {
+			return false
+		}
+	}
+	return true
+}
+
 // enough is a distance at which the need of a row is met beyond doubt, mm: twice it, and never less than the width of a hand.
 func (s *Scene) enough(id string) float64 {
 	row, _, _ := s.row(id)

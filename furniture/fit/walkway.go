@@ -96,6 +96,9 @@ func (s *Scene) ladderFoot(b strip) float64 {
 
 // footOfBed measures the free floor beyond the foot end, which is only shown.
 func (s *Scene) footOfBed(all []stander) Reading {
+	if s.idle(footRows) {
+		return Reading{At: "foot", Rows: footRows}
+	}
 	lo, hi := s.Bed.Foot.Bounds()
 	x, d := hi.X, geom.V3{X: 1}
 	if s.Bed.Lower.HeadAtRight {

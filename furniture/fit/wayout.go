@@ -238,6 +238,9 @@ func (s *Scene) exitMeasured(e *exit, count int, rows [4]string) []Reading {
 // exitsClear answers whether anything stands before a window or a door, within the same depth; want is what is missing of furniture.
 func (s *Scene) exitsClear(panes []pane, want string) Reading {
 	r := Reading{At: "clear", Rows: []string{exitClear}, Yes: true, Ask: want}
+	if s.idle(r.Rows) {
+		return r
+	}
 	for i := range panes {
 		p := &panes[i]
 		if p.shut {
