@@ -70,3 +70,14 @@ func TestWhoSitsUpPicture(t *testing.T) {
 		}
 	}
 }
+
+// TestGoldenWays holds both against dumps of drawings that somebody has looked at.
+func TestGoldenWays(t *testing.T) {
+	s, answers, c := compared(t)
+	compare(t, "testdata/town-house-sheet-ways.golden", WaysSheets(s, answers, &c, SheetOptions{Unit: length.Inches, Date: "June 9, 2027"})[0])
+	table, err := placing.WhoSitsUp(context.Background(), s, placing.SitOptions{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	compare(t, "testdata/town-house-sit-up.golden", WhoSitsUp(&table, Options{}))
+}
