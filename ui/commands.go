@@ -19,8 +19,12 @@ func (w *Window) show(s stage) {
 	w.middle.Objects = []fyne.CanvasObject{o}
 	w.middle.Refresh()
 	w.tape.redraw()
-	if s == bedStage {
+	w.status.at("")
+	switch s {
+	case bedStage:
 		w.bed.shown()
+	case placingStage:
+		w.place.rest()
 	}
 }
 

@@ -102,6 +102,12 @@ func (p *placeStage) draw(w, h render.Paper) render.Drawing {
 	o.Origin = &p.camera.wall
 	wall := view.Wall(l.scene, l.answers, key, o)
 	d.Add(clipped(wall.Marks, render.Rect{Min: render.Point{Y: p.camera.parts + headHigh}, Max: render.Point{X: w, Y: h}})...)
+	if c := &p.camera; c.legend > 0 {
+		lines := view.Legend(d.Marks, view.Options{W: w - c.legend - render.Px(12)})
+		at := render.Point{X: c.legend, Y: headHigh}
+		d.Add(render.Fill("", render.Box(render.Rect{Min: at, Max: at.Plus(render.Point{X: lines.W, Y: lines.H})}), render.InkPaper))
+		d.Add(render.Shift(lines.Marks, at)...)
+	}
 	d.Add(heading(render.Px(16), render.Px(14), "From above", "one scale for both")...)
 	d.Add(heading(render.Px(16), p.camera.parts+render.Px(14), "Wall "+key[:1]+" to "+key[1:], p.faceOn())...)
 	return d
@@ -205,7 +211,8 @@ func (p *placeStage) drag(by render.Point, mod fyne.KeyModifier) {
 // where says where the bed stands.
 func (p *placeStage) where(pose session.Pose) string {
 	u := length.Style{Unit: p.w.live.unit()}
-	words := "bed at wall " + pose.Place.Wall
+	key := pose.Place.Wall
+	words := "bed at wall " + key[:1] + " to " + key[1:]
 	if pose.Place.Along > 0 {
 		words += ", " + length.Format(pose.Place.Along, u) + " from " + pose.Place.From
 	}
@@ -216,6 +223,16 @@ func (p *placeStage) where(pose session.Pose) string {
 		words += ": " + pose.On
 	}
 	return words
+}
+
+// rest says where the bed stands while nothing is pointed at, and how it is moved.
+func (p *placeStage) rest() {
+	s := p.w.live.scene
+	if s == nil || !s.Stands {
+		p.w.status.at("")
+		return
+	}
+	p.w.status.rest(p.where(session.Pose{Place: s.Job.Place}), "; drag or arrow keys move it, R turns, M mirrors, W presses it to a wall; Alt drags freely")
 }
 
 // drop makes the drag one edit.
@@ -309,7 +326,7 @@ func (p *placeStage) fitAll() {
 
 func (p *placeStage) hover(at control.Pointed) {
 	if p.w.live.scene == nil || len(at.Refs) == 0 {
-		p.w.status.at("")
+		p.rest()
 		return
 	}
 	p.w.status.at(fit.Spoken(at.Refs[0]))
