@@ -314,9 +314,9 @@ func TestPartsList(t *testing.T) {
 	if text := w.app.Clipboard().Content(); !strings.Contains(text, "side rail") || !strings.HasPrefix(text, "count") {
 		t.Errorf("copied: %.80q", text)
 	}
-	path := filepath.Join(t.TempDir(), "parts")
+	path := filepath.Join(t.TempDir(), "parts.csv")
 	w.savePartsTo(path)
-	data, err := os.ReadFile(path + ".csv")
+	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -2,7 +2,6 @@ package ui
 
 import (
 	"bytes"
-	"path/filepath"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -75,22 +74,10 @@ func (w *Window) saveParts() {
 	if w.bed.bed() == nil {
 		return
 	}
-	d := dialog.NewFileSave(func(to fyne.URIWriteCloser, err error) {
-		if err != nil || to == nil {
-			return
-		}
-		path := to.URI().Path()
-		to.Close()
-		w.savePartsTo(path)
-	}, w.win)
-	d.SetFileName(fileName(w.session.Job().Name) + "-parts.csv")
-	w.showFiles(d)
+	w.askWhere(fileName(w.session.Job().Name)+"-parts", []string{".csv"}, w.savePartsTo)
 }
 
 func (w *Window) savePartsTo(path string) {
-	if filepath.Ext(path) == "" {
-		path += ".csv"
-	}
 	var b bytes.Buffer
 	err := furniture.ListCSV(&b, w.bed.bed().Parts, w.live.unit())
 	if err == nil {

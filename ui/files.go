@@ -9,7 +9,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/samples"
@@ -104,9 +103,6 @@ func (w *Window) saved() {
 }
 
 func (w *Window) saveTo(path string) {
-	if filepath.Ext(path) == "" {
-		path += ".toml"
-	}
 	if err := w.session.SaveAs(path); err != nil {
 		w.trouble("Not saved", err)
 		return
@@ -129,16 +125,7 @@ func (w *Window) saveAs() {
 	if w.session.Job() == nil {
 		return
 	}
-	d := dialog.NewFileSave(func(to fyne.URIWriteCloser, err error) {
-		if err != nil || to == nil {
-			return
-		}
-		path := to.URI().Path()
-		to.Close()
-		w.saveTo(path)
-	}, w.win)
-	d.SetFileName(fileName(w.session.Job().Name) + ".toml")
-	w.showFiles(d)
+	w.askWhere(fileName(w.session.Job().Name), []string{".toml"}, w.saveTo)
 }
 
 func (w *Window) openDialog() {
@@ -149,20 +136,7 @@ func (w *Window) openDialog() {
 		from.Close()
 		w.Open(from.URI().Path())
 	}, w.win)
-	w.showFiles(d)
-}
-
-// showFiles shows a dialog of files where the last one was, large enough to find something.
-func (w *Window) showFiles(d *dialog.FileDialog) {
-	d.SetFilter(storage.NewExtensionFileFilter([]string{".toml"}))
-	if folder := w.app.Preferences().String(folderKey); folder != "" {
-		if uri, err := storage.ListerForURI(storage.NewFileURI(folder)); err == nil {
-			d.SetLocation(uri)
-		}
-	}
-	size := w.win.Canvas().Size()
-	d.Resize(fyne.NewSize(size.Width*0.9, size.Height*0.9))
-	d.Show()
+	w.showFiles(d, []string{".toml"})
 }
 
 // fileName makes a name of a file of a job's name.

@@ -35,6 +35,7 @@ func (w *Window) menu() *fyne.MainMenu {
 			item("Save as...", w.saveAs, key(fyne.KeyS, fyne.KeyModifierShift)),
 			fyne.NewMenuItemSeparator(),
 			item("Print the sheets", w.print, key(fyne.KeyP, 0)),
+			item("Save a drawing...", w.pictures, key(fyne.KeyE, 0)),
 			item("What cannot be as it is", w.problems, nil),
 			fyne.NewMenuItemSeparator(),
 			item("Close", w.close, key(fyne.KeyW, 0)),

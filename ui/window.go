@@ -130,6 +130,12 @@ func (w *Window) repaint() {
 }
 
 func (w *Window) key(e *fyne.KeyEvent) {
+	if over := w.win.Canvas().Overlays(); over.Top() != nil {
+		if e.Name == fyne.KeyEscape {
+			over.Remove(over.Top())
+		}
+		return
+	}
 	switch w.stage {
 	case placingStage:
 		w.place.key(e)
