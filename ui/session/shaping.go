@@ -21,10 +21,11 @@ type WasReadError struct{ Key string }
 
 func (e *WasReadError) Error() string { return e.Key + " was read" }
 
-// Reshaped is a job whose room was pulled into another shape by hand.
+// Reshaped is a job whose room was pulled into another shape by hand, or had something in it moved.
 type Reshaped struct {
 	Job     *job.Job
-	Lengths []Taken // of the walls that changed
+	Lengths []Taken  // of the walls that changed, or where the thing is now
+	Aside   []string // keys of what was read and is no longer
 }
 
 // Pulling says how a wall is pulled.
@@ -142,10 +143,11 @@ func (r *Reshaped) wall(key string, mm float64, p Pulling) error {
 
 // forget takes readings away that a hand may put aside.
 func (r *Reshaped) forget(key string, p Pulling) error {
-	how := room.How(jobfile.Shown(r.Job, key+".1.how"))
-	read := jobfile.Shown(r.Job, key) != "" && (how != room.Assumed && how != room.Told || jobfile.Shown(r.Job, key+".2") != "")
-	if read && !p.Override {
-		return &WasReadError{key}
+	if WasRead(r.Job, key) {
+		if !p.Override {
+			return &WasReadError{key}
+		}
+		r.Aside = append(r.Aside, key)
 	}
 	next, err := Forget(r.Job, key)
 	if err == nil {
