@@ -18,6 +18,7 @@ type roomPanel struct {
 	form   *roomForm
 	table  *roomTable
 	chosen string // key of a wall, a thing, or a reading
+	open   roomMark
 	adding string // word of the thing that the next click on the plan adds, "" for none
 }
 

@@ -77,7 +77,7 @@ func (t *roomTable) redraw() {
 // count returns how many readings are in.
 func (t *roomTable) count() (in, differ int) {
 	for _, r := range t.list {
-		if r.State != session.NotIn && r.How != room.Assumed {
+		if !missing(r) {
 			in++
 		}
 		if r.State == session.Differ {
