@@ -47,7 +47,8 @@ func newRoomPlan(r *roomPanel) *roomPlan {
 	p := &roomPlan{r: r}
 	p.sketch = control.NewSketch(render.InkPaper, p.draw)
 	p.sketch.Least = fyne.NewSize(380, 300)
-	p.sketch.Tap, p.sketch.Hover, p.sketch.Wheel, p.sketch.Key = p.tap, p.hover, p.zoom, r.key
+	p.sketch.Tap, p.sketch.Hover, p.sketch.Wheel, p.sketch.Key = p.tap, p.hover, p.zoom, p.key
+	p.sketch.Tabs, p.sketch.Focus = true, p.focused
 	p.sketch.Grab, p.sketch.Drag, p.sketch.Drop, p.sketch.Shape = p.grab, p.drag, p.drop, p.shape
 	p.add = control.NewButton(render.InkPaper, func() string { return "Add to the room" }, false, p.offer)
 	p.add.Says = func() string {
@@ -240,7 +241,7 @@ func (r *roomPanel) sentence(key string) string {
 	switch {
 	case strings.HasPrefix(key, "corner."):
 		words += ": drag it to move both walls"
-	case strings.HasPrefix(key, "wall."):
+	case strings.HasPrefix(key, "wall.") || session.Movable(j, key):
 		words += ": click for its form, drag to move it"
 	default:
 		words += ": click for its form"

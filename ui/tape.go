@@ -33,7 +33,7 @@ func newTape(w *Window) *tape {
 	for s := roomStage; s <= placingStage; s++ {
 		p := control.NewPress(render.InkTape, nil, func() { w.show(s) })
 		p.Paint = func(wd, h render.Paper, st control.State) render.Drawing { return t.stage(s, wd, h, st) }
-		p.Says = func() string { return "go to " + stageNames[s] }
+		p.Says = func() string { return "go to " + stageNames[s] + t.open(s) }
 		t.stages = append(t.stages, p)
 		objects = append(objects, p)
 	}
@@ -116,13 +116,29 @@ func (t *tape) stage(s stage, w, h render.Paper, st control.State) render.Drawin
 		d.Add(render.Stroke("", render.Line(render.Point{Y: h - render.Px(6)}, render.Point{X: face.Wide(stageNames[s]), Y: h - render.Px(6)}), render.ScreenStyle.Seen))
 	}
 	d.Add(render.Words("", face.Text(render.Point{Y: h/2 + render.Px(4)}, stageNames[s], render.InkMain, render.Left).Middled()))
-	if v, open := t.w.live.worst(func(a fit.Answer) bool { return ofStage(s, a) }); open {
+	if v, open := t.worst(s); open {
 		d.Add(signAt(v, render.Point{X: face.Wide(stageNames[s]) + render.Px(16), Y: h/2 + render.Px(4)}, render.Px(14))...)
 	}
 	if st.Focus {
 		d.Add(control.FocusRing(w, h, st)...)
 	}
 	return d
+}
+
+// worst is the worst mark of what is open in a stage.
+func (t *tape) worst(s stage) (fit.Verdict, bool) {
+	if s == roomStage {
+		return t.w.room.mark().verdict()
+	}
+	return t.w.live.worst(func(a fit.Answer) bool { return ofStage(s, a) })
+}
+
+// open says what is open in a stage whose questions do not say it.
+func (t *tape) open(s stage) string {
+	if s == roomStage {
+		return t.w.room.mark().words()
+	}
+	return ""
 }
 
 // ofStage tells in which stage an answer is worked on: what is asked of the bed alone in Bed, the rest in Place.

@@ -29,7 +29,7 @@ func (p *planner) diagonals(g *crowd) {
 	letters := []rune(p.s.Job.Room.Outline)
 	for _, d := range p.s.Job.Room.Diagonals {
 		ends := []rune(d.Key)
-		if len(ends) != 2 || len(d.Length) == 0 {
+		if _, run := p.straightRun(d.Key); len(ends) != 2 || len(d.Length) == 0 || run > 0 {
 			continue
 		}
 		i, k := slices.Index(letters, ends[0]), slices.Index(letters, ends[1])

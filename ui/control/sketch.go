@@ -35,6 +35,7 @@ type Sketch struct {
 	Drop  func()
 	Wheel func(at render.Point, dy float32)
 	Key   func(*fyne.KeyEvent) bool // pressed while it has the focus
+	Tabs  bool                      // Tab is one of its keys; else it goes to what comes next
 	Focus func(on bool)
 	Shape func(Pointed) desktop.Cursor
 
