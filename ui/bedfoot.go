@@ -94,7 +94,7 @@ func (f *bedFoot) drawOpen(w, h render.Paper, s control.State) render.Drawing {
 	put(16, 13, "Most open question", render.InkSoft)
 	put(44, 31, a.Sentence, render.InkMain)
 	verdict := a.Verdict.Words()
-	if told := a.Tell(f.w.live.unit()); told != "" {
+	if told := f.w.live.scene.Called(a.Tell(f.w.live.unit())); told != "" {
 		verdict += ":"
 		put(44+float64(st.Body.Wide(verdict+" ")/render.Px(1)), 48, told, render.InkMain)
 	}

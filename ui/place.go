@@ -108,17 +108,14 @@ func (p *placeStage) draw(w, h render.Paper) render.Drawing {
 		d.Add(render.Fill("", render.Box(render.Rect{Min: at, Max: at.Plus(render.Point{X: lines.W, Y: lines.H})}), render.InkPaper))
 		d.Add(render.Shift(lines.Marks, at)...)
 	}
-	d.Add(heading(render.Px(16), render.Px(14), "From above", "one scale for both")...)
-	d.Add(heading(render.Px(16), p.camera.parts+render.Px(14), "Wall "+key[:1]+" to "+key[1:], p.faceOn())...)
+	d.Add(headingOver(d.Marks, render.Px(14), "From above", "one scale for both")...)
+	d.Add(headingOver(d.Marks, p.camera.parts+render.Px(14), "Wall "+key[:1]+" to "+key[1:], p.faceOn())...)
 	return d
 }
 
-// faceOn is the line under the name of the wall; in little room the drawing has its place.
+// faceOn is the line under the name of the wall.
 func (p *placeStage) faceOn() string {
-	switch {
-	case p.camera.sparse:
-		return ""
-	case !p.w.live.scene.Stands:
+	if !p.w.live.scene.Stands {
 		return "face on; no bed yet"
 	}
 	return "face on, with the bed"
@@ -134,6 +131,18 @@ func clipped(marks []render.Mark, in render.Rect) []render.Mark {
 		}
 	}
 	return out
+}
+
+// headingOver is a heading at the left edge whose second line gives way to what is drawn.
+func headingOver(drawn []render.Mark, y render.Paper, title, sub string) []render.Mark {
+	marks := heading(render.Px(16), y, title, sub)
+	line := marks[1].Bounds().Grow(render.Px(3))
+	for i := range drawn {
+		if b := drawn[i].Bounds(); b.Min.X < line.Max.X && b.Max.X > line.Min.X && b.Min.Y < line.Max.Y && b.Max.Y > line.Min.Y {
+			return marks[:1]
+		}
+	}
+	return marks
 }
 
 // heading is the title of a drawing and a line under it.
@@ -329,7 +338,7 @@ func (p *placeStage) hover(at control.Pointed) {
 		p.rest()
 		return
 	}
-	p.w.status.at(fit.Spoken(at.Refs[0]))
+	p.w.status.at(p.w.live.scene.Called(fit.Spoken(at.Refs[0])))
 }
 
 // tap opens the question whose mark was clicked.
