@@ -37,9 +37,6 @@ func (p *planner) wallOf(key string) string {
 func (p *planner) paintAsRead() {
 	p.room = p.shape(p.s.Outline)
 	p.letters()
-	for _, m := range p.marks { // the rings of the letters
-		p.stood = append(p.stood, m.Bounds().Grow(p.st.Gap/2))
-	}
 	p.rulesOf(p.takenAlong)
 	p.drawWalls()
 	p.doors()
