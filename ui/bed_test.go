@@ -314,9 +314,9 @@ func TestPartsList(t *testing.T) {
 	if text := w.app.Clipboard().Content(); !strings.Contains(text, "side rail") || !strings.HasPrefix(text, "count") {
 		t.Errorf("copied: %.80q", text)
 	}
-	path := filepath.Join(t.TempDir(), "parts")
-	w.savePartsTo(path)
-	data, err := os.ReadFile(path + ".csv")
+	path := filepath.Join(t.TempDir(), "parts.csv")
+	w.keepAt(w.partsSaving(), path)
+	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -325,8 +325,8 @@ func TestPartsList(t *testing.T) {
 			t.Errorf("%s is not in the list", p.ID)
 		}
 	}
-	w.savePartsTo(filepath.Join(t.TempDir(), "no", "such", "folder.csv"))
-	if w.banner.shown("trouble") == "" {
+	w.keepAt(w.partsSaving(), filepath.Join(t.TempDir(), "no", "such", "folder.csv"))
+	if w.banner.shown("save") == "" {
 		t.Error("nothing says that it was not saved")
 	}
 }
