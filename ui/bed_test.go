@@ -48,7 +48,7 @@ func TestChooseASize(t *testing.T) {
 	w := openedBed(t, "town-house.toml")
 	before, drawn, stick := w.session.Job(), w.bed.dump(), w.bed.stick.Drawing().Dump()
 	choose(t, w, "bed.upper.height", "58 in")
-	if got := w.session.Job().Bed.Upper.Height; got != 58*length.Inch || w.session.UndoName() != "Set upper" {
+	if got := w.session.Job().Bed.Upper.Height; got != 58*length.Inch || w.session.UndoName() != "Set decks: upper" {
 		t.Fatalf("the deck is at %v, undo %q", got, w.session.UndoName())
 	}
 	if w.bed.dump() == drawn || w.bed.stick.Drawing().Dump() == stick {
@@ -196,7 +196,7 @@ func TestFold(t *testing.T) {
 func TestWordsAndTicks(t *testing.T) {
 	w := openedBed(t, "town-house.toml")
 	var heads []*bedCell
-	for _, g := range bedGroups(w.live) {
+	for _, g := range bedGroups {
 		for _, row := range g.rows {
 			for i := range row {
 				if row[i].kind == chosenWord {
@@ -208,12 +208,12 @@ func TestWordsAndTicks(t *testing.T) {
 	if len(heads) < 4 {
 		t.Fatalf("%d choices", len(heads))
 	}
-	c := w.bed.sizes.cell("bed.upper.head", *heads[0]).(fyne.Focusable)
+	c := w.bed.sizes.cell("bed.upper.head", "Decks", *heads[0]).(fyne.Focusable)
 	c.TypedKey(&fyne.KeyEvent{Name: fyne.KeyRight})
 	if w.session.Job().Bed.Upper.Head != bunk.Right {
 		t.Errorf("the pillow is at the %s end", w.session.Job().Bed.Upper.Head)
 	}
-	tick := w.bed.sizes.cell("bed.guard.open_wall", yesNo("open_wall", "Open at wall")).(fyne.Focusable)
+	tick := w.bed.sizes.cell("bed.guard.open_wall", "Rails", yesNo("open_wall", "Open at wall")).(fyne.Focusable)
 	tick.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
 	if !w.session.Job().Bed.Guard.OpenWall {
 		t.Error("Space does not tick")
@@ -315,7 +315,7 @@ func TestPartsList(t *testing.T) {
 		t.Errorf("copied: %.80q", text)
 	}
 	path := filepath.Join(t.TempDir(), "parts.csv")
-	w.savePartsTo(path)
+	w.keepAt(w.partsSaving(), path)
 	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
@@ -325,8 +325,8 @@ func TestPartsList(t *testing.T) {
 			t.Errorf("%s is not in the list", p.ID)
 		}
 	}
-	w.savePartsTo(filepath.Join(t.TempDir(), "no", "such", "folder.csv"))
-	if w.banner.shown("trouble") == "" {
+	w.keepAt(w.partsSaving(), filepath.Join(t.TempDir(), "no", "such", "folder.csv"))
+	if w.banner.shown("save") == "" {
 		t.Error("nothing says that it was not saved")
 	}
 }

@@ -9,7 +9,6 @@ import (
 
 	"bunkwright/furniture"
 	"bunkwright/furniture/bunk"
-	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/ui/control"
 )
@@ -71,21 +70,20 @@ func (w *Window) copyParts() {
 
 // saveParts asks for a file and writes the list to it as comma-separated values.
 func (w *Window) saveParts() {
-	if w.bed.bed() == nil {
-		return
+	if w.bed.bed() != nil {
+		w.keep(w.partsSaving())
 	}
-	w.askWhere(fileName(w.session.Job().Name)+"-parts", []string{".csv"}, w.savePartsTo)
 }
 
-func (w *Window) savePartsTo(path string) {
-	var b bytes.Buffer
-	err := furniture.ListCSV(&b, w.bed.bed().Parts, w.live.unit())
-	if err == nil {
-		err = jobfile.WriteWhole(path, b.Bytes())
+func (w *Window) partsSaving() saving {
+	return saving{
+		what: "The parts list", name: fileName(w.session.Job().Name) + "-parts", exts: []string{".csv"},
+		write: func(path string) error {
+			var b bytes.Buffer
+			if err := furniture.ListCSV(&b, w.bed.bed().Parts, w.live.unit()); err != nil {
+				return err
+			}
+			return w.writeWhole(path, b.Bytes())
+		},
 	}
-	if err != nil {
-		w.trouble("The parts list was not saved", err)
-		return
-	}
-	w.banner.say(notice{"parts", "The parts list is in " + path, nil})
 }

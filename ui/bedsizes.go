@@ -36,7 +36,7 @@ func newBedSizes(w *Window, b *bedPane) *bedSizes {
 	fold := control.NewButton(render.InkPanel, s.foldWord, false, s.foldAll)
 	fold.Says = func() string { return "fold all groups, or open them" }
 	s.scroll, s.inner = control.NewColumn(0)
-	for _, g := range bedGroups(w.live) {
+	for _, g := range bedGroups {
 		s.groups = append(s.groups, newSizeGroup(s, g))
 	}
 	s.foot = newBedFoot(w, b)
@@ -112,9 +112,9 @@ func (s *bedSizes) drawHead(w, h render.Paper) render.Drawing {
 	return d
 }
 
-// cell makes the control of one size.
-func (s *bedSizes) cell(key string, c bedCell) fyne.CanvasObject {
-	label := strings.ToLower(c.label)
+// cell makes the control of one size of what the title names.
+func (s *bedSizes) cell(key, title string, c bedCell) fyne.CanvasObject {
+	label := strings.ToLower(title + ": " + c.label)
 	set := func(text string) {
 		if err := s.w.setKey(key, label, text); err != nil {
 			s.w.trouble(c.label, err)

@@ -9,6 +9,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
 
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/samples"
@@ -102,13 +103,16 @@ func (w *Window) saved() {
 	w.status.redraw()
 }
 
-func (w *Window) saveTo(path string) {
-	if err := w.session.SaveAs(path); err != nil {
-		w.trouble("Not saved", err)
-		return
+// jobSaving puts the job into a file, which is its own from then on.
+func (w *Window) jobSaving() saving {
+	return saving{
+		what: "The job", name: fileName(w.session.Job().Name), exts: []string{".toml"},
+		write: w.session.SaveAs,
+		done: func(path string) {
+			w.remember(path)
+			w.saved()
+		},
 	}
-	w.remember(path)
-	w.saved()
 }
 
 // changedOnDisk says that another program wrote the file.
@@ -118,14 +122,15 @@ func (w *Window) changedOnDisk() {
 	if w.session.Gone() {
 		words, read = "The file is no longer where it was.", nil
 	}
-	w.banner.say(notice{"disk", words, append(read, choice{"Write mine over it", func() { w.saveTo(path) }})})
+	w.banner.say(notice{"disk", words, append(read, choice{"Write mine over it", func() { w.keepAt(w.jobSaving(), path) }})})
 }
 
 func (w *Window) saveAs() {
 	if w.session.Job() == nil {
 		return
 	}
-	w.askWhere(fileName(w.session.Job().Name), []string{".toml"}, w.saveTo)
+	w.settleFields()
+	w.keep(w.jobSaving())
 }
 
 func (w *Window) openDialog() {
@@ -136,7 +141,21 @@ func (w *Window) openDialog() {
 		from.Close()
 		w.Open(from.URI().Path())
 	}, w.win)
-	w.showFiles(d, []string{".toml"})
+	d.SetFilter(storage.NewExtensionFileFilter([]string{".toml"}))
+	w.showFiles(d)
+}
+
+// showFiles shows a dialog of files where the last one was, large enough to find something.
+func (w *Window) showFiles(d *dialog.FileDialog) {
+	d.SetView(dialog.ListView)
+	if folder := w.app.Preferences().String(folderKey); folder != "" {
+		if uri, err := storage.ListerForURI(storage.NewFileURI(folder)); err == nil {
+			d.SetLocation(uri)
+		}
+	}
+	size := w.win.Canvas().Size()
+	d.Show()
+	d.Resize(fyne.NewSize(size.Width*0.9, size.Height*0.9)) // not before Show: the toolkit would fall over its own missing window
 }
 
 // fileName makes a name of a file of a job's name.

@@ -257,3 +257,16 @@ func TestPrintWhereNothingCanBeWritten(t *testing.T) {
 		t.Errorf("said %q and %q", said, w.banner.shown("print"))
 	}
 }
+
+// TestOpenDialogComes: the toolkit's own dialog of files is shown, and Escape puts it away.
+func TestOpenDialogComes(t *testing.T) {
+	w, _ := opened(t, "attic.toml")
+	w.openDialog()
+	if w.win.Canvas().Overlays().Top() == nil {
+		t.Fatal("no dialog")
+	}
+	w.key(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if w.win.Canvas().Overlays().Top() != nil {
+		t.Error("Escape leaves it there")
+	}
+}

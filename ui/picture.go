@@ -1,13 +1,11 @@
 package ui
 
 import (
-	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/render/raster"
 	"bunkwright/render/svg"
 	"bunkwright/render/view"
 	"bytes"
-	"errors"
 	"path/filepath"
 	"strings"
 )
@@ -17,9 +15,6 @@ var (
 	pictureSize  = [2]render.Paper{render.Px(1200), render.Px(800)}
 	pictureScale = 2.0
 )
-
-// errNoPicture reports a name that ends in the manner of no kind of picture.
-var errNoPicture = errors.New("a drawing is saved as .png or .svg")
 
 // pictures lists the drawings of the job, to save one of them.
 func (w *Window) pictures() {
@@ -33,25 +28,25 @@ func (w *Window) pictures() {
 	for i, v := range all {
 		lines[i] = v.Title
 	}
-	w.list("Save a drawing as PNG or SVG", lines, func(i int) { w.savePicture(all[i]) })
+	w.list("Save a drawing", lines, func(i int) { w.savePicture(all[i]) })
 }
 
-// savePicture asks where one drawing goes.
+// savePicture puts one drawing into a file, in the manner that the ending of its name says.
 func (w *Window) savePicture(v view.Named) {
-	w.askWhere(fileName(w.session.Job().Name)+"-"+v.Name, []string{".png", ".svg"}, func(path string) { w.savePictureTo(path, v) })
+	w.keep(w.pictureSaving(v))
 }
 
-// savePictureTo writes a drawing in the manner that the ending of the name says.
-func (w *Window) savePictureTo(path string, v view.Named) {
-	data, err := w.picture(strings.ToLower(filepath.Ext(path)), v)
-	if err == nil {
-		err = jobfile.WriteWhole(path, data)
+func (w *Window) pictureSaving(v view.Named) saving {
+	return saving{
+		what: "The drawing", name: fileName(w.session.Job().Name) + "-" + v.Name, exts: []string{".png", ".svg"},
+		write: func(path string) error {
+			data, err := w.picture(strings.ToLower(filepath.Ext(path)), v)
+			if err != nil {
+				return err
+			}
+			return w.writeWhole(path, data)
+		},
 	}
-	if err != nil {
-		w.trouble("The drawing was not saved", err)
-		return
-	}
-	w.banner.say(notice{"picture", "The drawing is in " + path, nil})
 }
 
 // picture draws in the light, whatever the window has: a picture goes to paper or to somebody else.
@@ -59,13 +54,10 @@ func (w *Window) picture(kind string, v view.Named) ([]byte, error) {
 	d := v.Draw(view.Options{Unit: w.live.unit(), W: pictureSize[0], H: pictureSize[1]}).Substituted()
 	var b bytes.Buffer
 	var err error
-	switch kind {
-	case ".png":
-		err = raster.PNG(&b, d, pictureScale, render.Light)
-	case ".svg":
+	if kind == ".svg" {
 		err = svg.Write(&b, d, render.Light)
-	default:
-		err = errNoPicture
+	} else {
+		err = raster.PNG(&b, d, pictureScale, render.Light)
 	}
 	return b.Bytes(), err
 }

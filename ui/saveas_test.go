@@ -1,89 +1,106 @@
 package ui
 
 import (
+	"io/fs"
 	"os"
 	"path/filepath"
+	"strings"
+	"syscall"
 	"testing"
 
-	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/widget"
 )
 
-// tapped taps the button of a word in what stands over the window.
-func tapped(t *testing.T, w *Window, word string) {
+// asked is the dialog for a saving with its name and its button, as they are on the screen.
+func asked(t *testing.T, w *Window) (name *widget.Entry, save *widget.Button) {
 	t.Helper()
 	for _, o := range test.LaidOutObjects(w.win.Canvas().Overlays().Top()) {
-		if b, ok := o.(*widget.Button); ok && b.Text == word {
-			test.Tap(b)
-			return
+		switch o := o.(type) {
+		case *widget.Entry:
+			name = o
+		case *widget.Button:
+			if o.Text == "Save" {
+				save = o
+			}
 		}
 	}
-	t.Fatalf("no button %q", word)
-}
-
-// nameIt types a name into the dialog that stands over the window.
-func nameIt(t *testing.T, w *Window, name string) {
-	t.Helper()
-	for _, o := range test.LaidOutObjects(w.win.Canvas().Overlays().Top()) {
-		if e, ok := o.(*widget.Entry); ok {
-			e.SetText(name)
-			return
-		}
+	if name == nil || save == nil {
+		t.Fatal("nobody asks for a name")
 	}
-	t.Fatal("no field for a name")
+	return name, save
 }
 
-// TestSaveAsByDialog: the name that is chosen is the one that is written, the ending is added, and a file that is written over is whole at
-// every moment.
-func TestSaveAsByDialog(t *testing.T) {
-	w, path := opened(t, "attic.toml")
-	dir := filepath.Dir(path)
+// TestSaveAsAsksForAPlace: the job goes where the name says, with its ending; what is typed may be a whole path.
+func TestSaveAsAsksForAPlace(t *testing.T) {
+	w, path := opened(t, "town-house.toml")
 	w.saveAs()
-	nameIt(t, w, "copy")
-	tapped(t, w, "Save")
-	copied := filepath.Join(dir, "copy.toml")
-	if data, err := os.ReadFile(copied); err != nil || len(data) == 0 || w.session.Path() != copied {
-		t.Fatalf("saved as %q: %v", w.session.Path(), err)
+	name, save := asked(t, w)
+	if name.Text != "bunk-for-maren-and-ida.toml" || w.win.Canvas().Focused() != name {
+		t.Errorf("the name is %q", name.Text)
 	}
-	w.bed.redraw()
+	name.SetText("again")
+	test.Tap(save)
+	want := filepath.Join(filepath.Dir(path), "again.toml")
+	if w.session.Path() != want || !exists(want) {
+		t.Errorf("the job is at %s, want %s: %s", w.session.Path(), want, w.banner.shown("save"))
+	}
+	other := filepath.Join(t.TempDir(), "elsewhere.toml")
+	w.saveAs()
+	name, save = asked(t, w)
+	name.SetText(other)
+	test.Tap(save)
+	if w.session.Path() != other || w.lastFolder() != filepath.Dir(other) {
+		t.Errorf("the job is at %s, the folder is %s", w.session.Path(), w.lastFolder())
+	}
+}
+
+// TestWhatIsThereStays: asking opens nothing for writing, a file is named as written over before it is, and a disk that fills up leaves the
+// old one whole and is told of.
+func TestWhatIsThereStays(t *testing.T) {
+	w, path := opened(t, "town-house.toml")
+	old := filepath.Join(filepath.Dir(path), "parts.csv")
+	if err := os.WriteFile(old, []byte("mine"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	w.writeWhole = func(path string, _ []byte) error {
+		return &fs.PathError{Op: "write", Path: path, Err: syscall.ENOSPC}
+	}
+	w.show(bedStage)
 	w.saveParts()
-	nameIt(t, w, "boards.csv")
-	tapped(t, w, "Save")
-	if data, err := os.ReadFile(filepath.Join(dir, "boards.csv")); err != nil || len(data) == 0 {
-		t.Errorf("boards: %v", err)
+	name, save := asked(t, w)
+	name.SetText("parts")
+	told := false
+	for _, o := range test.LaidOutObjects(w.win.Canvas().Overlays().Top()) {
+		l, ok := o.(*widget.Label)
+		told = told || ok && l.Text == "parts.csv is there already and will be written over"
+	}
+	if !told {
+		t.Error("it is not said that a file is written over")
+	}
+	test.Tap(save)
+	if got, err := os.ReadFile(old); err != nil || string(got) != "mine" {
+		t.Errorf("the old file holds %q, %v", got, err)
+	}
+	if got := w.banner.shown("save"); got != "The parts list was not saved: the disk is full; what is there is as it was" {
+		t.Errorf("said: %q", got)
 	}
 }
 
-// TestNamingAFileLeavesItWhole: the toolkit opens what was chosen before it hands it on; that must not empty it.
-func TestNamingAFileLeavesItWhole(t *testing.T) {
-	test.NewTempApp(t)
-	path := filepath.Join(t.TempDir(), "old.toml")
-	if err := os.WriteFile(path, []byte("old"), 0o644); err != nil {
-		t.Fatal(err)
+// TestWhyNotSaved: a folder that is not there and a name that is a folder are said in words, and nothing is left behind.
+func TestWhyNotSaved(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	dir := t.TempDir()
+	for path, want := range map[string]string{
+		filepath.Join(dir, "no", "such.csv"): "there is no such folder; nothing was written",
+		dir:                                  "is a directory; what is there is as it was",
+	} {
+		w.keepAt(w.partsSaving(), path)
+		if got := w.banner.shown("save"); !strings.HasSuffix(got, want) {
+			t.Errorf("%s: said %q, want %q", path, got, want)
+		}
 	}
-	sparing()
-	to, err := storage.Writer(storage.NewFileURI(path))
-	if err != nil {
-		t.Fatal(err)
-	}
-	to.Close()
-	if data, _ := os.ReadFile(path); string(data) != "old" {
-		t.Errorf("naming it left %q", data)
-	}
-	to, _ = storage.Writer(storage.NewFileURI(path))
-	to.Write([]byte("new"))
-	to.Close()
-	if data, _ := os.ReadFile(path); string(data) != "new" {
-		t.Errorf("writing left %q", data)
-	}
-}
-
-// TestOpenDialogComes, and Escape puts it away.
-func TestOpenDialogComes(t *testing.T) {
-	w, _ := opened(t, "attic.toml")
-	w.openDialog()
-	if w.win.Canvas().Overlays().Top() == nil {
-		t.Fatal("no dialog")
+	if left, _ := os.ReadDir(dir); len(left) != 0 {
+		t.Errorf("left behind: %v", left)
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"bunkwright/furniture/job/jobfile"
 	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
@@ -32,6 +33,8 @@ type Window struct {
 	empty   fyne.CanvasObject
 	folder  string               // of recovery copies of jobs without a file
 	openURL func(*url.URL) error // opens something in the system's own program; nil: nothing is opened
+
+	writeWhole func(path string, data []byte) error // writes all of a file or nothing
 }
 
 // stage is one part of the job.
@@ -55,7 +58,7 @@ var (
 // New makes the window of a session; it is not shown yet. Folder is where the session keeps copies of jobs without a file.
 func New(a fyne.App, s *session.Session, folder string) *Window {
 	a.Settings().SetTheme(control.Theme{})
-	w := &Window{app: a, win: a.NewWindow("Bunkwright"), session: s, stage: placingStage, folder: folder, openURL: a.OpenURL}
+	w := &Window{app: a, win: a.NewWindow("Bunkwright"), session: s, stage: placingStage, folder: folder, openURL: a.OpenURL, writeWhole: jobfile.WriteWhole}
 	w.win.SetIcon(Icon())
 	w.live = newLive(s)
 	w.banner = newBanner()
