@@ -147,7 +147,6 @@ func (w *Window) openDialog() {
 
 // showFiles shows a dialog of files where the last one was, large enough to find something.
 func (w *Window) showFiles(d *dialog.FileDialog) {
-	d.SetView(dialog.ListView)
 	if folder := w.app.Preferences().String(folderKey); folder != "" {
 		if uri, err := storage.ListerForURI(storage.NewFileURI(folder)); err == nil {
 			d.SetLocation(uri)
