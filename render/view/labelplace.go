@@ -138,7 +138,7 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
-		if r*awayCost >= least || c.apart && r > apartFar {
+		if r*awayCost >= least || c.apart && r > l.farthest() {
 			break
 		}
 		for i := range min(ringParts, 1+ring*ringParts) {
@@ -161,13 +161,18 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 		}
 	}
 	if c.apart {
-		return best, least < apartFar*awayCost+2*apartInk
+		return best, least < l.farthest()*awayCost+2*apartInk
 	}
 	return best, least < wordInk
 }
 
-// apartFar is how far from its thing a name may stand that keeps off lines, mm on paper.
-const apartFar = 34.0
+// farthest is how far from its thing a name may stand that keeps off lines, mm on paper; a height, which is read where it is, farther.
+func (l label) farthest() float64 {
+	if l.block != nil {
+		return 55
+	}
+	return 34
+}
 
 // wrapped breaks words to a width.
 func (c *canvas) wrapped(wide render.Paper, words string, ink render.Ink) []line {
