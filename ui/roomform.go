@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -99,8 +100,20 @@ func (f *roomForm) drawHead(w, h render.Paper) render.Drawing {
 	if table, _, _ := strings.Cut(subject, "."); sub == "" && table != "wall" {
 		sub = strings.TrimPrefix(keyWords(table), ": ")
 	}
+	if table, name, _ := strings.Cut(subject, "."); table == "corner" {
+		sub = wallsAt(j.Room.Outline, name)
+	}
 	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(14), Y: render.Px(46)}, shortened(sub, st.Body, w-render.Px(28)), render.InkSoft, render.Left)))
 	return d
+}
+
+// wallsAt says which walls meet at a corner.
+func wallsAt(outline, corner string) string {
+	i, n := strings.Index(outline, corner), len(outline)
+	if i < 0 || n < 3 {
+		return ""
+	}
+	return outline[(i+n-1)%n:][:1] + " to " + corner + " meets " + corner + " to " + outline[(i+1)%n:][:1]
 }
 
 // follow builds the form anew where what it is of differs, and shows the values as they are now.
@@ -237,6 +250,9 @@ func hintOf(key string, unit length.Unit) string {
 	hint, _, _ := strings.Cut(keyRows()[row.Key].Default, ",")
 	if hint == "" || strings.HasSuffix(key, ".2") || hint[0] < '0' || hint[0] > '9' {
 		return ""
+	}
+	if _, err := strconv.ParseFloat(hint, 64); err == nil { // an angle or a count
+		return hint
 	}
 	if l, err := length.Parse(hint, length.Context{Unit: length.Inches}); err == nil {
 		return jobfile.ShownLength(l, unit)

@@ -109,7 +109,7 @@ func (r *roomPanel) nudge(x, y float64) {
 		r.w.status.at("the " + r.nameOf(key) + " goes no farther that way")
 		return
 	}
-	r.w.do("Move the "+r.nameOf(key), "nudge "+key, func(*job.Job) (*job.Job, error) { return moved.Job, nil })
+	r.w.do("Move the "+r.nameOf(key), "nudge "+key, func(*job.Job) (*job.Job, error) { return session.Kept(moved) })
 	r.w.status.at(movedWords(moved))
 }
 

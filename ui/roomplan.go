@@ -129,42 +129,6 @@ func (p *roomPlan) zoom(at render.Point, dy float32) {
 	p.redraw()
 }
 
-// legend says how the values are known.
-func (p *roomPlan) legend(w, h render.Paper) []render.Mark {
-	st := render.ScreenStyle
-	top := h - planFoot
-	marks := []render.Mark{render.Stroke("", render.Line(render.Point{X: render.Px(16), Y: top}, render.Point{X: w - render.Px(16), Y: top}), render.Pen{Width: render.Px(1), Ink: render.InkHairline})}
-	figure := `9' 10"`
-	if p.r.w.live.unit().String() == "mm" {
-		figure = "3000"
-	}
-	x, step := render.Px(16), (w-render.Px(32))/4
-	for i, e := range [4][2]string{{"two readings", "agree"}, {"read once,", "not trusted yet"}, {"not in yet,", "place assumed"}, {"chosen in", "the form"}} {
-		at := x + render.Paper(i)*step
-		words := at
-		switch i {
-		case 0, 1:
-			f := figure
-			if i == 1 {
-				f = "(" + f + ")"
-			}
-			marks = append(marks, render.Words("", st.Measure.Text(render.Point{X: at, Y: top + planFoot/2}, f, render.InkMain, render.Left).Middled()))
-			words += st.Measure.Wide(f)
-		case 2:
-			marks = append(marks, render.SignCannotTell.At("", render.Point{X: at + render.Px(9), Y: top + planFoot/2}, st.Sign)...)
-			words += render.Px(18)
-		case 3:
-			box := render.Rect{Min: render.Point{X: at, Y: top + planFoot/2 - render.Px(7)}, Max: render.Point{X: at + render.Px(24), Y: top + planFoot/2 + render.Px(7)}}
-			marks = append(marks, render.Outlined("", render.Box(box), render.InkChosenWall, st.Post)...)
-			words += render.Px(24)
-		}
-		for k, line := range e {
-			marks = append(marks, render.Words("", st.Body.Text(render.Point{X: words + render.Px(8), Y: top + planFoot/2 + render.Px(float64(17*k)-8.5)}, line, render.InkSoft, render.Left).Middled()))
-		}
-	}
-	return marks
-}
-
 // tap chooses what was clicked, or puts there what is to be added.
 func (p *roomPlan) tap(at control.Pointed) {
 	if p.r.adding != "" {

@@ -163,7 +163,7 @@ func (p *roomPlan) drop() {
 	if !isShape(ref) {
 		name, words = "Move the "+p.r.nameOf(ref), movedWords
 	}
-	p.r.w.do(name, "", func(*job.Job) (*job.Job, error) { return shaped.Job, nil })
+	p.r.w.do(name, "", func(*job.Job) (*job.Job, error) { return session.Kept(*shaped) })
 	p.r.choose(ref, false)
 	p.r.w.status.at(words(*shaped))
 }

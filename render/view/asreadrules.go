@@ -103,7 +103,7 @@ func chained(list []stretch) []row {
 // lengthRead is the length of a wall as it was read.
 func (p *planner) lengthRead(w *fit.Wall) row {
 	key := "wall." + w.Key + ".length"
-	span := render.Span{Ref: key, Words: "not in", Ink: render.InkCannotTell}
+	span := render.Span{Ref: key, Words: notIn, Ink: render.InkCannotTell}
 	if read, _ := p.s.Job.Room.Wall(w.Key); len(read.Length) > 0 {
 		span = render.Span{Ref: key, Words: p.taken(key, read.Length)}
 	}

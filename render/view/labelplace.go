@@ -18,6 +18,9 @@ func (c *canvas) place() {
 		b = render.Around(c.notes[0].home).Grow(50)
 	}
 	g := newCrowd(b)
+	if c.apart {
+		g.thin = apartInk
+	}
 	for i := range c.marks {
 		g.mark(c.marks[i])
 	}
@@ -31,6 +34,14 @@ func (c *canvas) place() {
 func (c *canvas) placeOne(g *crowd, l label) {
 	w, h := l.size(c)
 	mid, ok := c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
+	if c.apart && !ok && l.rank() > 0 {
+		if !l.signs {
+			return
+		}
+		l.lines, l.signs, l.on = nil, false, lineGround // the sign alone
+		w, h = l.size(c)
+		mid, ok = c.free(g, l, w, h)
+	}
 	if !ok && !l.needed && l.only != (render.Rect{}) {
 		return
 	}
@@ -127,7 +138,7 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
-		if r*awayCost >= least {
+		if r*awayCost >= least || c.apart && r > l.farthest() {
 			break
 		}
 		for i := range min(ringParts, 1+ring*ringParts) {
@@ -149,7 +160,18 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 			}
 		}
 	}
+	if c.apart {
+		return best, least < l.farthest()*awayCost+2*apartInk
+	}
 	return best, least < wordInk
+}
+
+// farthest is how far from its thing a name may stand that keeps off lines, mm on paper; a height, which is read where it is, farther.
+func (l label) farthest() float64 {
+	if l.block != nil {
+		return 55
+	}
+	return 34
 }
 
 // wrapped breaks words to a width.

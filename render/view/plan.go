@@ -32,6 +32,7 @@ type planner struct {
 	outline geom.Polygon // corners in the view
 	walls   []planWall
 	bodies  []body // of the bed, from the lowest up
+	inside  []laid // dimensions across the room still to be drawn
 }
 
 func newPlanner(s *fit.Scene, o Options) *planner {

@@ -61,7 +61,8 @@ func OnWall(j *job.Job, key string) string {
 
 // MoveThing moves a thing of the room by a way in the room, z up, in mm: along its wall, and where it stands or hangs out in the room also out
 // from it. Its place is written as the reading it was given by, counted from the same end, rounded to the step and marked as assumed: a hand is
-// no tape. Measures that do not change keep their readings. It stops at the ends of its wall and at the walls of the room.
+// no tape. Measures that do not change keep their readings. It stops at the ends of its wall and at the walls of the room. The job is for
+// looking at; Kept makes it one to keep.
 func MoveThing(s *fit.Scene, key string, by geom.V3, step length.Length) (Reshaped, error) {
 	m := mover{s: s, key: key, step: step, free: freedomOf(s.Job, key)}
 	if !m.find() {
@@ -87,6 +88,9 @@ func MoveThing(s *fit.Scene, key string, by geom.V3, step length.Length) (Reshap
 	}
 	return m.done()
 }
+
+// Kept returns a job that was pulled or had something moved in it, where it can be saved and opened again.
+func Kept(r Reshaped) (*job.Job, error) { return checked(r.Job) }
 
 // mover moves one thing.
 type mover struct {
@@ -279,7 +283,7 @@ func (m *mover) done() (Reshaped, error) {
 	if len(m.changes) == 0 {
 		return Reshaped{Job: m.s.Job}, nil
 	}
-	next, err := jobfile.Set(m.s.Job, m.changes...)
+	next, err := jobfile.Draft(m.s.Job, m.changes...)
 	return Reshaped{Job: next, Lengths: m.moved, Aside: m.aside}, err
 }
 
