@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"bunkwright/furniture/job"
+	"bunkwright/furniture/job/jobfile"
 	"bunkwright/ui/session"
 )
 
@@ -24,7 +25,11 @@ func (r *roomPanel) addCorner() {
 		return
 	}
 	r.choose("corner."+corner, false)
-	r.w.status.at("corner " + corner + " is there, in one line with " + wall[:1] + " and " + wall[1:] + ": drag it, or drag one of its walls for a step; then type the lengths")
+	words := "corner " + corner + " is between " + wall[:1] + " and " + wall[1:] + ": drag it, or a wall beside it for a step; then type the lengths"
+	if was := "wall." + wall; jobfile.Shown(s.Job, was+".low") != "" || jobfile.Shown(s.Job, was+".high") != "" {
+		words += "; the low and high readings of the whole wall are put aside"
+	}
+	r.w.status.at(words)
 }
 
 // removeCorner makes one wall of the two at the chosen corner.
@@ -37,6 +42,6 @@ func (r *roomPanel) removeCorner() {
 	before := r.w.session.Job()
 	r.w.do("Remove corner "+corner, "", func(*job.Job) (*job.Job, error) { return session.RemoveCorner(s, corner) })
 	if r.w.session.Job() != before {
-		r.w.status.at("corner " + corner + " is removed; Undo brings it back")
+		r.w.status.at("corner " + corner + " is removed, with what was read to it; Undo brings it back")
 	}
 }

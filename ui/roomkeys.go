@@ -68,7 +68,7 @@ func (r *roomPanel) keySentence() string {
 	case table == "corner":
 		return words + ": Del removes it, Left and Right go round the corners"
 	case session.Movable(r.w.session.Job(), subject):
-		return words + ": arrows move it by the step, with Shift by eight; Tab to its numbers, Del removes it"
+		return words + ": arrows move it by the step, Shift by eight; Tab to its numbers, Del removes it"
 	}
 	return words + ": Tab to its numbers"
 }
@@ -76,7 +76,7 @@ func (r *roomPanel) keySentence() string {
 // focused explains the keys of the plan.
 func (p *roomPlan) focused(on bool) {
 	if on && p.r.adding == "" {
-		p.r.w.status.at("the room: Page Up and Page Down go through its corners, walls and things; " + p.r.keySentence())
+		p.r.w.status.at("the room: Page Up and Page Down go through corners, walls and things; chosen is " + p.r.nameOf(session.Subject(p.r.chosen)))
 	}
 }
 

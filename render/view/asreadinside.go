@@ -39,9 +39,11 @@ func (p *planner) diagonals() {
 		key := "diagonal." + d.Key + ".length"
 		p.diagonal(render.Dimension{Ref: key, Words: p.taken(key, d.Length)}, i, k)
 	}
-	if key := string(letters[:1]) + string(letters[2:3]); len(p.s.Job.Room.Diagonals) == 0 && len(letters) > 3 {
+	for i := 0; len(p.s.Job.Room.Diagonals) == 0 && len(letters) > 3 && i+2 < len(letters); i++ {
+		key := string(letters[i]) + string(letters[i+2])
 		if _, run := p.straightRun(key); run == 0 {
-			p.diagonal(render.Dimension{Ref: "diagonal." + key + ".length", Words: notIn, Ink: render.InkCannotTell}, 0, 2)
+			p.diagonal(render.Dimension{Ref: "diagonal." + key + ".length", Words: notIn, Ink: render.InkCannotTell}, i, i+2)
+			return
 		}
 	}
 }
