@@ -54,7 +54,7 @@ func (c *canvas) placeOne(g *crowd, l label) {
 		l.only = render.Rect{}
 		mid, _ = c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
 	}
-	if c.o.Beside && len(l.lines) > 0 && (!ok || mid.Minus(l.home).Length() > besideFar) {
+	if c.o.Beside && len(l.lines) > 0 && !(c.apart && l.carries(c)) && (!ok || mid.Minus(l.home).Length() > besideFar) {
 		return
 	}
 	marks := l.marks(c, mid)
@@ -138,7 +138,7 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
-		if r*awayCost >= least || c.apart && r > l.farthest() {
+		if r*awayCost >= least || c.apart && r > l.farthest(c) {
 			break
 		}
 		for i := range min(ringParts, 1+ring*ringParts) {
@@ -161,14 +161,19 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 		}
 	}
 	if c.apart {
-		return best, least < l.farthest()*awayCost+2*apartInk
+		return best, least < l.farthest(c)*awayCost+2*apartInk
 	}
 	return best, least < wordInk
 }
 
+// carries tells whether a measure stands among the words: such a label goes farther for its room.
+func (l label) carries(c *canvas) bool {
+	return slices.ContainsFunc(l.lines, func(n line) bool { return n.in == c.st.Measure })
+}
+
 // farthest is how far from its thing a name may stand that keeps off lines, mm on paper; a height, which is read where it is, farther.
-func (l label) farthest() float64 {
-	if l.block != nil {
+func (l label) farthest(c *canvas) float64 {
+	if l.block != nil || l.carries(c) {
 		return 55
 	}
 	return 34
