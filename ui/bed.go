@@ -34,11 +34,11 @@ type bedPane struct {
 	lit     string         // the key whose field has the focus, or the part that was clicked
 	turned  time.Time      // when the view from a corner was drawn last
 	held    render.Drawing // the sides as they were drawn last
-	stale   bool           // something changed while another stage was shown
+	stale   stale
 }
 
 func newBedPane(w *Window) *bedPane {
-	b := &bedPane{w: w, turning: fromCorner}
+	b := &bedPane{w: w, turning: fromCorner, stale: stale{w: w, of: bedStage}}
 	b.sides = control.NewSketch(render.InkPaper, b.drawSides)
 	b.sides.Least = fyne.NewSize(380, 150)
 	b.sides.Hover, b.sides.Tap = b.hover, b.tap
@@ -53,7 +53,8 @@ func newBedPane(w *Window) *bedPane {
 	b.sizes = newBedSizes(w, b)
 	b.object = control.NewPanes(container.New(halves{}, b.sides, b.corner), b.stick, b.sizes.object, [2]float32{0.58, 0.73})
 	b.object.Changed = func() { w.place.object.Shares = b.object.Shares }
-	w.live.watch(b.follow)
+	w.live.watchDrawing(b.follow)
+	w.live.watch(func() { b.stale.unless(b.sizes.follow) })
 	return b
 }
 
@@ -73,9 +74,7 @@ func (b *bedPane) follow() {
 			b.built, b.answers, b.filled = nil, nil, l.of
 		}
 	}
-	if b.stale = b.w.stage != bedStage; !b.stale {
-		b.redraw()
-	}
+	b.stale.unless(b.drawn)
 }
 
 // withSizes returns a job with what a bed was built of.
@@ -104,15 +103,12 @@ func (b *bedPane) shown() {
 		b.object.Shares = shares
 		b.object.Refresh()
 	}
-	if b.stale {
-		b.stale = false
-		b.redraw()
-	}
+	b.stale.now(b.redraw)
 }
 
 func (b *bedPane) redraw() {
 	b.drawn()
-	b.sizes.follow()
+	b.sizes.afresh()
 }
 
 // cornerRests is how long the view from a corner, the costliest, stays as it is while a level is dragged.

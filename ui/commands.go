@@ -19,8 +19,11 @@ func (w *Window) show(s stage) {
 	w.middle.Objects = []fyne.CanvasObject{o}
 	w.middle.Refresh()
 	w.tape.redraw()
-	if s == bedStage {
+	switch s {
+	case bedStage:
 		w.bed.shown()
+	case placingStage:
+		w.place.shown()
 	}
 }
 

@@ -28,7 +28,12 @@ func opened(t testing.TB, name string) (*Window, string) {
 		t.Fatal(err)
 	}
 	back := make(chan func(), 100)
-	w := New(test.NewTempApp(t), session.New(session.Options{Post: func(f func()) { back <- f }}), t.TempDir())
+	w := New(test.NewTempApp(t), session.New(session.Options{Post: func(f func()) {
+		select {
+		case back <- f:
+		default: // nobody waits for it
+		}
+	}}), t.TempDir())
 	w.openURL = nil
 	if err := w.Open(path); err != nil {
 		t.Fatal(err)
