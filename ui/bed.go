@@ -54,7 +54,7 @@ func newBedPane(w *Window) *bedPane {
 	b.object = control.NewPanes(container.New(halves{}, b.sides, b.corner), b.stick, b.sizes.object, [2]float32{0.58, 0.73})
 	b.object.Changed = func() { w.place.object.Shares = b.object.Shares }
 	w.live.watchDrawing(b.follow)
-	w.live.watch(func() { b.stale.unless(b.sizes.follow) })
+	w.live.watch(func() { b.stale.unless(b.follows) })
 	return b
 }
 
@@ -112,16 +112,24 @@ func (b *bedPane) redraw() {
 }
 
 // cornerRests is how long the view from a corner, the costliest, stays as it is while a level is dragged.
-const cornerRests = 60 * time.Millisecond
+const cornerRests = 100 * time.Millisecond
 
-// drawn draws the bed anew.
+// drawn draws the bed anew. While a level is dragged the view from a corner follows a frame later, and not every time.
 func (b *bedPane) drawn() {
 	b.sides.Redraw()
 	b.stick.Redraw()
-	if b.levels.key == "" || time.Since(b.turned) > cornerRests {
+	if b.levels.key == "" {
+		b.corner.Redraw()
+	}
+}
+
+// follows draws what may come a frame after the hand: the view from a corner and the column.
+func (b *bedPane) follows() {
+	if b.levels.key != "" && time.Since(b.turned) > cornerRests {
 		b.turned = time.Now()
 		b.corner.Redraw()
 	}
+	b.sizes.follow()
 }
 
 // bed is the last bed that could be built, nil where there is none.

@@ -19,6 +19,13 @@ import (
 // opened is the window on a copy of a sample, answers from the background included.
 func opened(t testing.TB, name string) (*Window, string) {
 	t.Helper()
+	w, path, _ := openedWith(t, name)
+	return w, path
+}
+
+// openedWith is opened, and what waits to be done on the window's goroutine.
+func openedWith(t testing.TB, name string) (*Window, string, chan func()) {
+	t.Helper()
 	data, err := samples.Files.ReadFile(name)
 	if err != nil {
 		t.Fatal(err)
@@ -40,7 +47,19 @@ func opened(t testing.TB, name string) (*Window, string) {
 	}
 	w.win.Resize(usual)
 	(<-back)() // how sure the answers are
-	return w, path
+	return w, path, back
+}
+
+// doAll does what waits.
+func doAll(back chan func()) {
+	for {
+		select {
+		case f := <-back:
+			f()
+		default:
+			return
+		}
+	}
 }
 
 // middleOf returns the place on the drawings of the first mark under a ref.
