@@ -15,6 +15,7 @@ func (w *Window) show(s stage) {
 		return
 	}
 	w.stage = s
+	w.status.at("")
 	w.room.redraw()
 	w.middle.Objects = []fyne.CanvasObject{o}
 	w.middle.Refresh()

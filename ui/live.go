@@ -7,6 +7,7 @@ import (
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/job"
 	"bunkwright/room/length"
+	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
 
@@ -71,6 +72,7 @@ func (l *live) stepped() {
 		l.waiting = true
 		l.session.Later(func() {
 			if l.waiting {
+				control.Traced.Words()
 				l.tellWords()
 			}
 		})
