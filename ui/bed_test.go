@@ -94,6 +94,7 @@ func TestWhatCannotBeBuilt(t *testing.T) {
 	if !strings.Contains(w.bed.sides.Drawing().Dump(), "not-fit") {
 		t.Error("no part is dashed red")
 	}
+	calloutIsClear(t, w)
 	test.Tap(g.refused[0].(fyne.Tappable))
 	if w.live.scene.Bed == nil || len(g.refused) != 0 || f.Wrong() || w.session.Job().Bed.Guard.Top != 255*length.Inch/4 {
 		t.Errorf("%v is taken: %v", w.session.Job().Bed.Guard.Top, w.live.scene.BedErr)
@@ -101,6 +102,34 @@ func TestWhatCannotBeBuilt(t *testing.T) {
 	w.undo()
 	if f.Text() != "5' 0\"" || len(g.refused) != 1 {
 		t.Error("undo does not bring the refused size back")
+	}
+}
+
+// calloutIsClear: what is said over the view from the front covers no dimension and no other words, and neither does its leader.
+func calloutIsClear(t *testing.T, w *Window) {
+	t.Helper()
+	for _, wide := range []float32{660, 835, 1000} {
+		w.bed.sides.Resize(fyne.NewSize(wide, 420))
+		d := w.bed.sides.Drawing()
+		n := len(w.bed.callout(nil, render.Px(float64(wide))))
+		if n == 0 || n > len(d.Marks) {
+			t.Fatalf("%g wide: nothing is said", wide)
+		}
+		said := false
+		for i, m := range d.Marks {
+			if m.Kind != render.KindText || !strings.Contains(m.Text.Words, "Top at 5' 0\"") {
+				continue
+			}
+			said = true
+			for k, o := range d.Marks {
+				if k != i && o.Kind == render.KindText && o.Bounds().Overlaps(m.Bounds().Grow(render.Px(4))) {
+					t.Errorf("%g wide: %q is on %q", wide, m.Text.Words, o.Text.Words)
+				}
+			}
+		}
+		if !said {
+			t.Errorf("%g wide: it is not said which size", wide)
+		}
 	}
 }
 

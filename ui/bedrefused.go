@@ -50,6 +50,11 @@ func (r *refusal) name() string {
 	return r.e.Key
 }
 
+// groupName is the name with that of its group before it.
+func (r *refusal) groupName() string {
+	return r.s.groupOf(r.e.Key).of.title + ", " + strings.ToLower(r.name())
+}
+
 func (r *refusal) says() string {
 	if near := r.nearest(); near != "" {
 		return "take " + near + " for: " + strings.ToLower(r.name())

@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -20,6 +21,7 @@ type bedSizes struct {
 	bed     *bedPane
 	object  fyne.CanvasObject
 	head    *control.Sketch
+	fold    *control.Press
 	scroll  *container.Scroll
 	inner   *fyne.Container
 	groups  []*sizeGroup
@@ -33,14 +35,14 @@ func newBedSizes(w *Window, b *bedPane) *bedSizes {
 	s := &bedSizes{w: w, bed: b, fields: map[string]*control.Field{}, lines: map[string]*control.Row{}}
 	s.head = control.NewSketch(render.InkPanel, s.drawHead)
 	s.head.Least = fyne.NewSize(200, 64)
-	fold := control.NewButton(render.InkPanel, s.foldWord, false, s.foldAll)
-	fold.Says = func() string { return "fold all groups, or open them" }
+	s.fold = control.NewButton(render.InkPanel, s.foldWord, false, s.foldAll)
+	s.fold.Says = func() string { return "fold all groups, or open them" }
 	s.scroll, s.inner = control.NewColumn(0)
 	for _, g := range bedGroups {
 		s.groups = append(s.groups, newSizeGroup(s, g))
 	}
 	s.foot = newBedFoot(w, b)
-	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, fold), control.Wheel(s.scroll), s.foot.object)
+	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, s.fold), control.Wheel(s.scroll), s.foot.object)
 	s.arrange()
 	return s
 }
@@ -55,16 +57,29 @@ func (s *bedSizes) follow() {
 		g.follow()
 	}
 	s.foot.follow()
+	s.fold.Redraw()
+	if list := s.shownObjects(); !slices.Equal(list, s.inner.Objects) {
+		s.arrange()
+	}
+}
+
+// afresh draws everything anew.
+func (s *bedSizes) afresh() {
+	s.follow()
 	s.arrange()
 }
 
 // arrange puts what is shown of the groups below each other.
 func (s *bedSizes) arrange() {
-	s.inner.Objects = s.inner.Objects[:0]
-	for _, g := range s.groups {
-		s.inner.Objects = append(s.inner.Objects, g.objects()...)
-	}
+	s.inner.Objects = s.shownObjects()
 	s.inner.Refresh()
+}
+
+func (s *bedSizes) shownObjects() (list []fyne.CanvasObject) {
+	for _, g := range s.groups {
+		list = append(list, g.objects()...)
+	}
+	return list
 }
 
 func (s *bedSizes) anyOpen() bool {

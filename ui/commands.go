@@ -25,6 +25,7 @@ func (w *Window) show(s stage) {
 	case bedStage:
 		w.bed.shown()
 	case placingStage:
+		w.place.shown()
 		w.place.rest()
 	}
 }

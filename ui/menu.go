@@ -59,6 +59,9 @@ func (w *Window) menu() *fyne.MainMenu {
 	)
 	menu.Items = append(menu.Items, fyne.NewMenu("Help", item("The whole caution", w.caution, nil)))
 	w.live.watch(func() {
+		if undo.Label == named("Undo", w.session.UndoName()) && redo.Label == named("Redo", w.session.RedoName()) {
+			return // building the menu anew costs more than a drawing
+		}
 		undo.Label, redo.Label = named("Undo", w.session.UndoName()), named("Redo", w.session.RedoName())
 		undo.Disabled, redo.Disabled = w.session.UndoName() == "", w.session.RedoName() == ""
 		menu.Refresh()

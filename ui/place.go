@@ -27,6 +27,7 @@ type placeStage struct {
 	camera    camera
 	from      job.Placement // where the bed was when it was grabbed
 	panning   bool
+	stale     stale
 }
 
 // stepOf is how far a nudge goes and what places are rounded to.
@@ -51,20 +52,27 @@ func newPlaceStage(w *Window) *placeStage {
 	p.stick.Least = fyne.NewSize(216, 300)
 	p.levels = newStickLevels(w, p.stick)
 	p.questions = newQuestions(w, p.redraw)
+	p.stale = stale{w: w, of: placingStage}
 	p.drawings.Shape = p.shape
 	p.bar = newPlaceBar(w)
 	p.object = control.NewPanes(container.NewBorder(nil, p.bar.object, nil, nil, p.drawings), p.stick, p.questions.object, [2]float32{0.58, 0.73})
-	w.live.watch(p.redraw)
+	w.live.watchDrawing(func() { p.stale.unless(p.drawn) })
+	w.live.watch(func() { p.stale.unless(p.questions.follow) })
 	return p
 }
 
 func (p *placeStage) redraw() {
+	p.drawn()
+	p.questions.afresh()
+}
+
+func (p *placeStage) drawn() {
 	p.drawings.Redraw()
 	p.stick.Redraw()
-	if p.questions != nil {
-		p.questions.follow()
-	}
 }
+
+// shown is called when the stage is gone to.
+func (p *placeStage) shown() { p.stale.now(p.redraw) }
 
 func (p *placeStage) stepWords() string {
 	return length.Format(stepOf(p.w.live.unit()), length.Style{Unit: p.w.live.unit()})

@@ -26,6 +26,7 @@ type questions struct {
 	id     string // of the open one
 	lit    func()
 	accept *acceptBar
+	told   map[string]string // by id: what stands in its row
 }
 
 func newQuestions(w *Window, lit func()) *questions {
@@ -50,30 +51,61 @@ func newQuestions(w *Window, lit func()) *questions {
 	return q
 }
 
-// follow takes over the answers as they are now. Where their order differs, the rows move; while the hand moves they stay.
+// afresh draws everything anew.
+func (q *questions) afresh() {
+	q.told = nil
+	q.follow()
+}
+
+// follow takes over the answers as they are now: rows that say something else are drawn. Where their order differs, the rows move; while the
+// hand moves they stay.
 func (q *questions) follow() {
 	l := q.w.live
 	q.head.Redraw()
-	if l.sure || len(q.order) == 0 {
+	if l.sure && !l.moving || len(q.order) == 0 {
 		q.sort()
 	}
-	for _, row := range q.rows {
-		row.Redraw()
+	anew := q.told == nil
+	if anew {
+		q.told = map[string]string{}
 	}
-	q.arrange()
-	q.inner.Refresh()
-}
-
-// arrange puts the rows in their order, and the bar to accept an answer under the open one.
-func (q *questions) arrange() {
-	q.inner.Objects = q.inner.Objects[:0]
+	moved := q.arrange()
 	for _, id := range q.order {
-		q.inner.Objects = append(q.inner.Objects, q.row(id))
-		if a, ok := q.answer(id); ok && id == q.id {
-			q.accept.follow(a)
-			q.inner.Objects = append(q.inner.Objects, q.accept.object)
+		if says := q.says(id); says != q.told[id] || id == q.id {
+			q.told[id] = says
+			row := q.rows[id]
+			row.Redraw()
+			moved = moved || row.HeightFor(row.Size().Width) != row.Size().Height
 		}
 	}
+	if anew || moved {
+		q.inner.Refresh()
+	}
+}
+
+// says is what stands in the row of a question.
+func (q *questions) says(id string) string {
+	a, ok := q.answer(id)
+	if !ok {
+		return ""
+	}
+	return strings.Join([]string{a.Sentence, a.Verdict.Words(), a.Accepted, a.Tell(q.w.live.unit())}, "\n")
+}
+
+// arrange puts the rows in their order, and the bar to accept an answer under the open one. It tells whether anything stands elsewhere.
+func (q *questions) arrange() (moved bool) {
+	var list []fyne.CanvasObject
+	seen := q.accept.object.Visible()
+	for _, id := range q.order {
+		list = append(list, q.row(id))
+		if a, ok := q.answer(id); ok && id == q.id {
+			q.accept.follow(a)
+			list = append(list, q.accept.object)
+		}
+	}
+	moved = !slices.Equal(list, q.inner.Objects) || seen != q.accept.object.Visible()
+	q.inner.Objects = list
+	return moved
 }
 
 func (q *questions) sort() {

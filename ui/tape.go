@@ -1,6 +1,9 @@
 package ui
 
 import (
+	"fmt"
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -17,6 +20,7 @@ type tape struct {
 	stages []*control.Press
 	undo   *control.Press
 	redo   *control.Press
+	told   string // what it says now
 	units  [2]*control.Press
 }
 
@@ -51,7 +55,7 @@ func newTape(w *Window) *tape {
 	t.object = container.New(tapeLayout{t}, objects...)
 	t.undo.Off(true)
 	t.redo.Off(true)
-	w.live.watch(t.redraw)
+	w.live.watch(t.follow)
 	return t
 }
 
@@ -68,7 +72,36 @@ func named(what, step string) string {
 	return what + ": " + step
 }
 
+// follow draws the tape where it says something else than before.
+func (t *tape) follow() {
+	if t.says() != t.told {
+		t.redraw()
+	}
+}
+
+// says is all that the tape shows and that may change.
+func (t *tape) says() string {
+	words := []string{t.saved(), t.w.session.UndoName(), t.w.session.RedoName(), fmt.Sprint(t.w.live.unit())}
+	for i := range t.stages {
+		v, open := t.w.live.worst(func(a fit.Answer) bool { return ofStage(stage(i), a) })
+		words = append(words, v.Words(), fmt.Sprint(open))
+	}
+	return strings.Join(words, "\n")
+}
+
+// saved says whether the job is.
+func (t *tape) saved() string {
+	switch {
+	case t.w.session.Job() == nil:
+		return ""
+	case t.w.session.Unsaved():
+		return "Not saved yet"
+	}
+	return "All saved"
+}
+
 func (t *tape) redraw() {
+	t.told = t.says()
 	t.undo.Off(t.w.session.UndoName() == "")
 	t.redo.Off(t.w.session.RedoName() == "")
 	t.ground.Redraw()
@@ -93,14 +126,7 @@ func (t *tape) marks(w, h render.Paper) render.Drawing {
 		d.Add(render.Stroke("", render.Line(render.Point{X: x}, render.Point{X: x, Y: high}), st.Thin))
 	}
 	d.Add(render.Stroke("", render.Line(render.Point{Y: h - render.Px(0.5)}, render.Point{X: w, Y: h - render.Px(0.5)}), render.Pen{Width: render.Px(1)}))
-	saved := "All saved"
-	switch {
-	case t.w.session.Job() == nil:
-		saved = ""
-	case t.w.session.Unsaved():
-		saved = "Not saved yet"
-	}
-	d.Add(render.Words("saved", st.Body.Text(render.Point{X: w - render.Px(208), Y: h / 2}, saved, render.InkMain, render.Left).Middled()))
+	d.Add(render.Words("saved", st.Body.Text(render.Point{X: w - render.Px(208), Y: h / 2}, t.saved(), render.InkMain, render.Left).Middled()))
 	return d
 }
 

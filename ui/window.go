@@ -127,9 +127,9 @@ func (w *Window) retitle() {
 func (w *Window) repaint() {
 	w.tape.redraw()
 	w.status.redraw()
-	w.place.redraw()
+	w.place.stale.unless(w.place.redraw)
 	w.room.redraw()
-	w.bed.redraw()
+	w.bed.stale.unless(w.bed.redraw)
 }
 
 func (w *Window) key(e *fyne.KeyEvent) {

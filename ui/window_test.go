@@ -23,8 +23,8 @@ func opened(t testing.TB, name string) (*Window, string) {
 	return w, path
 }
 
-// openedWith also returns what comes back from the background.
-func openedWith(t testing.TB, name string) (*Window, string, <-chan func()) {
+// openedWith is opened, and what waits to be done on the window's goroutine.
+func openedWith(t testing.TB, name string) (*Window, string, chan func()) {
 	t.Helper()
 	data, err := samples.Files.ReadFile(name)
 	if err != nil {
@@ -35,7 +35,12 @@ func openedWith(t testing.TB, name string) (*Window, string, <-chan func()) {
 		t.Fatal(err)
 	}
 	back := make(chan func(), 100)
-	w := New(test.NewTempApp(t), session.New(session.Options{Post: func(f func()) { back <- f }}), t.TempDir())
+	w := New(test.NewTempApp(t), session.New(session.Options{Post: func(f func()) {
+		select {
+		case back <- f:
+		default: // nobody waits for it
+		}
+	}}), t.TempDir())
 	w.openURL = nil
 	if err := w.Open(path); err != nil {
 		t.Fatal(err)
@@ -43,6 +48,18 @@ func openedWith(t testing.TB, name string) (*Window, string, <-chan func()) {
 	w.win.Resize(usual)
 	(<-back)() // how sure the answers are
 	return w, path, back
+}
+
+// doAll does what waits.
+func doAll(back chan func()) {
+	for {
+		select {
+		case f := <-back:
+			f()
+		default:
+			return
+		}
+	}
 }
 
 // middleOf returns the place on the drawings of the first mark under a ref.

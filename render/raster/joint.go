@@ -28,7 +28,7 @@ func (j *joint) open(r image.Rectangle) {
 }
 
 // add adds a side.
-func (j *joint) add(b *band) {
+func (j *joint) add(b band) {
 	reach := b.reach()
 	last := min(j.Max.Y, int(math.Ceil(max(b.ay, b.by)+reach)))
 	for y := max(j.Min.Y, int(min(b.ay, b.by)-reach)); y < last; y++ {

@@ -96,12 +96,11 @@ func (s *sheet) strokeSlanted(runs []render.Run, width float64, c color.RGBA) {
 	}
 }
 
-func (s *sheet) bandOf(a, b render.Point, width float64) *band {
-	out := newBand(s.pixel(a.X), s.pixel(a.Y), s.pixel(b.X), s.pixel(b.Y), width)
-	return &out
+func (s *sheet) bandOf(a, b render.Point, width float64) band {
+	return newBand(s.pixel(a.X), s.pixel(a.Y), s.pixel(b.X), s.pixel(b.Y), width)
 }
 
-func (s *sheet) strokeAlone(b *band, c color.RGBA) {
+func (s *sheet) strokeAlone(b band, c color.RGBA) {
 	reach := b.reach()
 	last := min(s.img.Rect.Max.Y, int(math.Ceil(max(b.ay, b.by)+reach)))
 	for y := max(0, int(min(b.ay, b.by)-reach)); y < last; y++ {

@@ -49,6 +49,7 @@ func (s *Sketch) Dragged(e *fyne.DragEvent) {
 		h.refused = !h.grabbed
 	}
 	if h.grabbed && s.Drag != nil {
+		defer Traced.Step()()
 		s.Drag(OnPaper(fyne.NewPos(h.by.DX, h.by.DY)), modifiers())
 	}
 }

@@ -123,6 +123,7 @@ func (s *Sketch) Paint(w, h int) image.Image { return s.pixels(w, h) }
 
 // pixels is called by the toolkit when it paints: what several events changed is drawn once.
 func (s *Sketch) pixels(w, h int) image.Image {
+	defer Traced.Draw()()
 	return s.paint.draw(s.Drawing(), s.Ground, Paper(s.Size().Width), w, h)
 }
 
