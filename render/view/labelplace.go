@@ -54,7 +54,7 @@ func (c *canvas) placeOne(g *crowd, l label) {
 		l.only = render.Rect{}
 		mid, _ = c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
 	}
-	if c.o.Beside && len(l.lines) > 0 && !(c.apart && l.carries(c)) && (!ok || mid.Minus(l.home).Length() > besideFar) {
+	if c.o.Beside && len(l.lines) > 0 && !(c.apart && l.carries(c)) && (!ok || mid.Minus(l.home).Length() > c.o.besideFar()) {
 		return
 	}
 	marks := l.marks(c, mid)
@@ -74,7 +74,12 @@ func (c *canvas) placeOne(g *crowd, l label) {
 }
 
 // besideFar is how far a name may stand from its thing, mm on paper, where it need not be there: the pointer names it too.
-const besideFar = 16
+func (o Options) besideFar() render.Paper {
+	if o.Sparse {
+		return 10
+	}
+	return 16
+}
 
 // strays tells whether a label stands so far from home that it needs a leader.
 func (l label) strays(mid render.Point, box render.Rect, air render.Paper) bool {
