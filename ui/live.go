@@ -72,7 +72,7 @@ func (l *live) stepped() {
 		l.waiting = true
 		l.session.Later(func() {
 			if l.waiting {
-				control.Traced.Words()
+				control.Traced.Later("words")
 				l.tellWords()
 			}
 		})
@@ -163,6 +163,7 @@ func (l *live) ascertain() {
 		}
 		return func() {
 			if l.scene != nil && l.scene.Job == j {
+				control.Traced.Later("sure")
 				l.answers, l.sure = answers, true
 				l.tell()
 			}

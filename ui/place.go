@@ -56,8 +56,8 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Shape = p.shape
 	p.bar = newPlaceBar(w)
 	p.object = control.NewPanes(container.NewBorder(nil, p.bar.object, nil, nil, p.drawings), p.stick, p.questions.object, [2]float32{0.58, 0.73})
-	w.live.watchDrawing(func() { p.stale.unless(p.drawn) })
-	w.live.watch(func() { p.stale.unless(p.questions.follow) })
+	w.live.watchDrawing(func() { p.stale.unless(p.moved) })
+	w.live.watch(func() { p.stale.unless(p.follows) })
 	return p
 }
 
@@ -69,6 +69,22 @@ func (p *placeStage) redraw() {
 func (p *placeStage) drawn() {
 	p.drawings.Redraw()
 	p.stick.Redraw()
+}
+
+// moved draws what is under the hand: the drawings, or the stick and the drawings where it is a level.
+func (p *placeStage) moved() {
+	p.drawings.Redraw()
+	if p.levels.key != "" {
+		p.stick.Redraw()
+	}
+}
+
+// follows draws what may come a frame after the hand.
+func (p *placeStage) follows() {
+	if p.levels.key == "" {
+		p.stick.Redraw()
+	}
+	p.questions.follow()
 }
 
 // shown is called when the stage is gone to.
