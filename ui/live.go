@@ -23,8 +23,9 @@ type live struct {
 	of       *job.Job
 	drawings []func()
 	words    []func()
-	waiting  bool      // the words will be told
-	stepAt   time.Time // when the hand moved last
+	usual    length.Unit // while no job is open
+	waiting  bool        // the words will be told
+	stepAt   time.Time   // when the hand moved last
 	rest     *time.Timer
 }
 
@@ -181,7 +182,10 @@ func nominal(s *fit.Scene) []fit.Answer {
 
 // unit is what lengths are shown in.
 func (l *live) unit() length.Unit {
-	if l.of != nil && l.of.Unit == "mm" {
+	switch {
+	case l.of == nil:
+		return l.usual
+	case l.of.Unit == "mm":
 		return length.Millimetres
 	}
 	return length.Inches

@@ -47,7 +47,7 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Least = fyne.NewSize(380, 300)
 	p.drawings.Grab, p.drawings.Drag, p.drawings.Drop = p.grab, p.drag, p.drop
 	p.drawings.Wheel, p.drawings.Hover, p.drawings.Tap = p.zoom, p.hover, p.tap
-	p.drawings.Key = p.key
+	p.drawings.Key, p.drawings.Focus, p.drawings.Ring = p.key, p.focus, true
 	p.stick = control.NewSketch(render.InkWell, p.drawStick)
 	p.stick.Least = fyne.NewSize(216, 300)
 	p.levels = newStickLevels(w, p.stick)
@@ -306,6 +306,15 @@ func (p *placeStage) key(e *fyne.KeyEvent) bool {
 		return false
 	}
 	return true
+}
+
+// focus explains the keys.
+func (p *placeStage) focus(on bool) {
+	words := ""
+	if on {
+		words = "arrow keys move the bed by " + p.stepWords() + ", with Shift by eight of them; R turns, M mirrors, W presses it to the wall"
+	}
+	control.Explain(words)
 }
 
 // nudge moves the bed by one step as the plan lies, eight with Shift.
