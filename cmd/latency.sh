@@ -65,7 +65,7 @@ run() {
 latencies() {
 	awk -v line="$2" 'NR == FNR { sent[n++] = $1; next }
 		$1 == line { at = $2 + $NF / 1000; while (k < n && sent[k + 1] && sent[k + 1] < $2) k++
-			if (sent[k] <= $2 && !done[k]++) print 1000 * (at - sent[k]) }' "$out/$1.sent" "$out/$1.trace"
+			if (sent[k] > 0 && sent[k] <= $2 && !done[k]++) print 1000 * (at - sent[k]) }' "$out/$1.sent" "$out/$1.trace"
 }
 median() { sort -n | awk '{ v[NR] = $1 } END { if (NR) printf "%.1f", v[int((NR + 1) / 2)]; else printf "none" }'; }
 field() { awk -v line="$2" -v f="$3" '$1 == line { for (i = 1; i < NF; i++) if ($i == f) print $(i + 1) }' "$out/$1.trace" | median; }
@@ -79,7 +79,8 @@ for what in still bed level; do
 	cat "$out/${what}1.trace" "$out/${what}2.trace" >"$out/$what.trace"
 	for turn in 1 2; do latencies "$what$turn" step; done >"$out/$what.step"
 	for turn in 1 2; do latencies "$what$turn" words; done >"$out/$what.words"
-	echo "$what: $(wc -l <"$out/$what.step") steps; from the event to its pixels $(median <"$out/$what.step") ms, to the words $(median <"$out/$what.words") ms;" \
+	for turn in 1 2; do latencies "$what$turn" sure; done >"$out/$what.sure"
+	echo "$what: $(wc -l <"$out/$what.step") steps; from the event to its pixels $(median <"$out/$what.step") ms, to the words $(median <"$out/$what.words") ms, to plus-or-minus $(median <"$out/$what.sure") ms;" \
 		"model $(field $what step model), drawing $(field $what step drawing), painted $(field $what step painted) ms after it was handled"
 done
 awk -v a="$(median <"$out/bed.step")" -v b="$(median <"$out/level.step")" -v c="$(median <"$out/still.step")" \

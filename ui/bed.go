@@ -46,7 +46,7 @@ func newBedPane(w *Window) *bedPane {
 	b.corner = control.NewSketch(render.InkPaper, b.drawCorner)
 	b.corner.Least = fyne.NewSize(380, 150)
 	b.corner.Hover, b.corner.Tap, b.corner.Key = b.hover, b.tap, b.turnByKey
-	b.corner.Grab, b.corner.Drag, b.corner.Focus = b.grabCorner, b.dragCorner, b.focusCorner
+	b.corner.Grab, b.corner.Drag, b.corner.Focus, b.corner.Ring = b.grabCorner, b.dragCorner, b.focusCorner, true
 	b.stick = control.NewSketch(render.InkWell, b.drawStick)
 	b.stick.Least = fyne.NewSize(216, 300)
 	b.stick.Hover = b.hover

@@ -36,6 +36,10 @@ func (w *Window) fitAll() {
 		w.room.plan.fitAll()
 		return
 	}
+	if w.stage == bedStage {
+		w.bed.turnBack()
+		return
+	}
 	w.place.fitAll()
 }
 

@@ -208,8 +208,12 @@ func (w *Window) leave() {
 	size := w.win.Canvas().Size()
 	p.SetFloat("width", float64(size.Width))
 	p.SetFloat("height", float64(size.Height))
-	p.SetFloat("left", float64(w.place.object.Shares[0]))
-	p.SetFloat("right", float64(w.place.object.Shares[1]))
+	for key, share := range w.splits() {
+		p.SetFloat(key, float64(*share))
+	}
+	if j := w.session.Job(); j != nil {
+		p.SetString("unit", j.Unit)
+	}
 	w.session.Close()
 	w.win.SetCloseIntercept(nil)
 	w.win.Close()

@@ -102,7 +102,7 @@ func TestFileVanishes(t *testing.T) {
 	if _, err := os.Stat(path); err == nil {
 		t.Error("written without a word")
 	}
-	press(t, w, "disk", "Write mine over it")
+	answered(t, w, "disk", "Write mine over it")
 	if f, err := jobfile.Open(path); err != nil || f.Job.Name != "Still here" || w.session.Unsaved() {
 		t.Errorf("not brought back: %v", err)
 	}
@@ -111,8 +111,8 @@ func TestFileVanishes(t *testing.T) {
 	}
 }
 
-// press does what a button of a notice does.
-func press(t *testing.T, w *Window, id, word string) {
+// answered does what a button of a notice does.
+func answered(t *testing.T, w *Window, id, word string) {
 	t.Helper()
 	for _, n := range w.banner.notices {
 		for _, c := range n.does {
@@ -156,9 +156,9 @@ func TestTwoWindows(t *testing.T) {
 	if second.banner.shown("disk") == "" || second.session.Job().Name != "Second" {
 		t.Error("the second is not told, or has lost its job")
 	}
-	press(t, second, "disk", "Write mine over it")
+	answered(t, second, "disk", "Write mine over it")
 	first.Tick()
-	press(t, first, "disk", "Read it again")
+	answered(t, first, "disk", "Read it again")
 	if first.session.Job().Name != "Second" {
 		t.Errorf("read again: %q", first.session.Job().Name)
 	}
@@ -177,7 +177,7 @@ func TestCrash(t *testing.T) {
 	if err := w.Open(path); err != nil {
 		t.Fatal(err)
 	}
-	press(t, w, "recovery", "Bring it back")
+	answered(t, w, "recovery", "Bring it back")
 	if w.session.Job().Name != "Lost" || !w.session.Unsaved() {
 		t.Errorf("brought back %q", w.session.Job().Name)
 	}
@@ -196,7 +196,7 @@ func TestCrash(t *testing.T) {
 		t.Fatal(err)
 	}
 	again := window()
-	press(t, again, "recovery", "Bring it back")
+	answered(t, again, "recovery", "Bring it back")
 	if again.session.Job().Name != "Nameless" {
 		t.Errorf("brought back %q", again.session.Job().Name)
 	}

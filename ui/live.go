@@ -23,8 +23,9 @@ type live struct {
 	of       *job.Job
 	drawings []func()
 	words    []func()
-	waiting  bool      // the words will be told
-	stepAt   time.Time // when the hand moved last
+	usual    length.Unit // while no job is open
+	waiting  bool        // the words will be told
+	stepAt   time.Time   // when the hand moved last
 	rest     *time.Timer
 }
 
@@ -72,7 +73,7 @@ func (l *live) stepped() {
 		l.waiting = true
 		l.session.Later(func() {
 			if l.waiting {
-				control.Traced.Words()
+				control.Traced.Later("words")
 				l.tellWords()
 			}
 		})
@@ -163,6 +164,7 @@ func (l *live) ascertain() {
 		}
 		return func() {
 			if l.scene != nil && l.scene.Job == j {
+				control.Traced.Later("sure")
 				l.answers, l.sure = answers, true
 				l.tell()
 			}
@@ -180,7 +182,10 @@ func nominal(s *fit.Scene) []fit.Answer {
 
 // unit is what lengths are shown in.
 func (l *live) unit() length.Unit {
-	if l.of != nil && l.of.Unit == "mm" {
+	switch {
+	case l.of == nil:
+		return l.usual
+	case l.of.Unit == "mm":
 		return length.Millimetres
 	}
 	return length.Inches

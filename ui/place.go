@@ -47,7 +47,7 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Least = fyne.NewSize(380, 300)
 	p.drawings.Grab, p.drawings.Drag, p.drawings.Drop = p.grab, p.drag, p.drop
 	p.drawings.Wheel, p.drawings.Hover, p.drawings.Tap = p.zoom, p.hover, p.tap
-	p.drawings.Key = p.key
+	p.drawings.Key, p.drawings.Focus, p.drawings.Ring = p.key, p.focus, true
 	p.stick = control.NewSketch(render.InkWell, p.drawStick)
 	p.stick.Least = fyne.NewSize(216, 300)
 	p.levels = newStickLevels(w, p.stick)
@@ -56,8 +56,8 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Shape = p.shape
 	p.bar = newPlaceBar(w)
 	p.object = control.NewPanes(container.NewBorder(nil, p.bar.object, nil, nil, p.drawings), p.stick, p.questions.object, [2]float32{0.58, 0.73})
-	w.live.watchDrawing(func() { p.stale.unless(p.drawn) })
-	w.live.watch(func() { p.stale.unless(p.questions.follow) })
+	w.live.watchDrawing(func() { p.stale.unless(p.moved) })
+	w.live.watch(func() { p.stale.unless(p.follows) })
 	return p
 }
 
@@ -69,6 +69,22 @@ func (p *placeStage) redraw() {
 func (p *placeStage) drawn() {
 	p.drawings.Redraw()
 	p.stick.Redraw()
+}
+
+// moved draws what is under the hand: the drawings, or the stick and the drawings where it is a level.
+func (p *placeStage) moved() {
+	p.drawings.Redraw()
+	if p.levels.key != "" {
+		p.stick.Redraw()
+	}
+}
+
+// follows draws what may come a frame after the hand.
+func (p *placeStage) follows() {
+	if p.levels.key == "" {
+		p.stick.Redraw()
+	}
+	p.questions.follow()
 }
 
 // shown is called when the stage is gone to.
@@ -316,6 +332,15 @@ func (p *placeStage) key(e *fyne.KeyEvent) bool {
 		return false
 	}
 	return true
+}
+
+// focus explains the keys.
+func (p *placeStage) focus(on bool) {
+	words := ""
+	if on {
+		words = "arrow keys move the bed by " + p.stepWords() + ", with Shift by eight of them; R turns, M mirrors, W presses it to the wall"
+	}
+	control.Explain(words)
 }
 
 // nudge moves the bed by one step as the plan lies, eight with Shift.

@@ -48,6 +48,15 @@ func (p *Press) Off(off bool) {
 	}
 }
 
+// Disabled tells the toolkit that the focus passes by a press that is off.
+func (p *Press) Disabled() bool { return p.state.Off }
+
+// Enable brings a press back.
+func (p *Press) Enable() { p.Off(false) }
+
+// Disable greys a press out.
+func (p *Press) Disable() { p.Off(true) }
+
 // Redraw paints it anew.
 func (p *Press) Redraw() { p.raster.Refresh() }
 

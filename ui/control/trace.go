@@ -14,10 +14,12 @@ import (
 //
 // The first figure is when the step came, in seconds since 1970. Then, in milliseconds: how long model and nominal answers took, how long
 // drawings and pixels did, and when, since the step came, the toolkit had painted the window. What is neither model nor drawing is the
-// toolkit's. A line with "words" is the same for what follows a frame later; it has no model of its own. A nil trace writes nothing.
+// toolkit's. A line that begins with "words" or "sure" is the same for what follows: the columns a frame later, and how sure the answers
+// are. A nil trace writes nothing.
 type Trace struct {
 	out         io.Writer
-	step, words time.Time // when they came; the zero time for none
+	step, later time.Time // when they came; the zero time for none
+	what        string    // comes later
 	model       time.Duration
 	drawing     time.Duration
 	painting    bool
@@ -41,17 +43,17 @@ func (t *Trace) Step() (modelled func()) {
 	return func() { t.model += time.Since(now) }
 }
 
-// Words notes that what follows a frame later is told of the last step, and that painting that step has ended.
-func (t *Trace) Words() {
+// Later notes that what follows a step is told now, and that painting that step has ended.
+func (t *Trace) Later(what string) {
 	if t != nil {
 		t.Painted()
-		t.words, t.drawing = time.Now(), 0
+		t.what, t.later, t.drawing = what, time.Now(), 0
 	}
 }
 
 // Draw notes that the window is painted and something of ours is turned into pixels; what it returns is called when that is done.
 func (t *Trace) Draw() (done func()) {
-	if t == nil || t.step.IsZero() && t.words.IsZero() {
+	if t == nil || t.step.IsZero() && t.later.IsZero() {
 		return func() {}
 	}
 	if !t.painting {
@@ -70,10 +72,11 @@ func (t *Trace) Painted() {
 	t.painting = false
 	if !t.step.IsZero() {
 		fmt.Fprintf(t.out, "step %.6f model %.2f drawing %.2f painted %.2f\n", seconds(t.step), ms(t.model), ms(t.drawing), ms(time.Since(t.step)))
-	} else if !t.words.IsZero() {
-		fmt.Fprintf(t.out, "words %.6f drawing %.2f painted %.2f\n", seconds(t.words), ms(t.drawing), ms(time.Since(t.words)))
 	}
-	t.step, t.words = time.Time{}, time.Time{}
+	if !t.later.IsZero() {
+		fmt.Fprintf(t.out, "%s %.6f drawing %.2f painted %.2f\n", t.what, seconds(t.later), ms(t.drawing), ms(time.Since(t.later)))
+	}
+	t.step, t.later = time.Time{}, time.Time{}
 }
 
 func seconds(at time.Time) float64 { return float64(at.UnixMicro()) / 1e6 }
