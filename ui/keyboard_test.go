@@ -2,6 +2,7 @@ package ui
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -147,7 +148,7 @@ func TestLook(t *testing.T) {
 			t.Errorf("%s is not remembered", look)
 		}
 		for _, m := range w.win.MainMenu().Items[2].Items {
-			if m.Label == "Light" && m.Checked != (look == control.LightLook) || m.Label == "Dark" && m.Checked != (look == control.DarkLook) {
+			if strings.HasPrefix(m.Label, "Light (") && m.Checked != (look == control.LightLook) || strings.HasPrefix(m.Label, "Dark") && m.Checked != (look == control.DarkLook) {
 				t.Errorf("%s: %s is ticked: %v", look, m.Label, m.Checked)
 			}
 		}

@@ -240,7 +240,7 @@ type againstLayout struct{}
 
 func (againstLayout) Layout(items []fyne.CanvasObject, size fyne.Size) {
 	items[0].Resize(size)
-	items[1].Move(fyne.NewPos(114, 8))
+	items[1].Move(fyne.NewPos(114, 3))
 	items[1].Resize(fyne.NewSize(size.Width-124, 28))
 }
 
