@@ -63,6 +63,40 @@ func TestTabReachesWhatCanBeTapped(t *testing.T) {
 	}
 }
 
+// TestTheFocusIsInSight: wherever Tab goes in a column, the column scrolls to it.
+func TestTheFocusIsInSight(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	w.win.Resize(least)
+	for _, s := range []stage{placingStage, bedStage} {
+		w.show(s)
+		scroll := w.place.questions.scroll
+		if s == bedStage {
+			scroll = w.bed.sizes.scroll
+		}
+		n := 0
+		tabbed(w, func(f fyne.Focusable) {
+			o := f.(fyne.CanvasObject)
+			d := w.app.Driver()
+			top, from := d.AbsolutePositionForObject(o), d.AbsolutePositionForObject(scroll)
+			if top.X < from.X || o == w.place.questions.against || o == w.place.questions.foot || top.Y < from.Y && top.Y < 100 || slices.Contains(footOf(w), o) {
+				return
+			}
+			n++
+			if top.Y < from.Y-1 || top.Y+o.Size().Height > from.Y+scroll.Size().Height+1 {
+				t.Errorf("stage %v: %T at %.0f, %.0f high, is out of sight: %q", s, o, top.Y-from.Y, o.Size().Height, w.status.says)
+			}
+		})
+		if n < 10 {
+			t.Errorf("stage %v: %d things in its column", s, n)
+		}
+	}
+}
+
+func footOf(w *Window) []fyne.CanvasObject {
+	f := w.bed.sizes.foot
+	return []fyne.CanvasObject{f.parts, f.open, f.line, w.bed.sizes.fold}
+}
+
 // TestDividersByKeys: the arrow keys move a divider as a drag does, in both stages that share their columns.
 func TestDividersByKeys(t *testing.T) {
 	w, _ := opened(t, "town-house.toml")
