@@ -36,9 +36,11 @@ func newSizeGroup(s *bedSizes, of bedGroup) *sizeGroup {
 	g.head = control.NewPress(render.InkPanel, g.drawHead, g.fold)
 	g.head.Least = fyne.NewSize(200, groupHigh)
 	g.head.Says = func() string { return "open or fold: " + strings.ToLower(of.title) }
+	g.head.Enters = func() { control.Reveal(s.scroll, g.bar) }
 	g.bar = g.head
 	if of.has != nil {
 		g.check = control.NewCheck(render.InkPanel, "", g.there, g.toggle)
+		g.check.Enters = g.head.Enters
 		g.check.Says = func() string { return "the bed has it, or not: " + strings.ToLower(of.title) }
 		g.bar = container.New(groupBar{}, g.head, g.check)
 	}

@@ -23,7 +23,7 @@ func (s *bedSizes) refusal(e bunk.SizeError) *control.Press {
 	p := control.NewPress(render.InkPanel, r.draw, r.take)
 	p.High = func(w render.Paper) render.Paper { return r.layout(w).high }
 	p.Least = fyne.NewSize(200, 60)
-	p.Says = r.says
+	p.Says, p.Enters = r.says, func() { control.Reveal(s.scroll, p) }
 	return p
 }
 

@@ -138,13 +138,13 @@ func (s *bedSizes) cell(key, title string, c bedCell) fyne.CanvasObject {
 	switch c.kind {
 	case chosenWord:
 		o := control.NewChoice(render.InkPanel, c.label, c.words, func() string { return jobfile.Shown(s.filled(), key) }, set)
-		o.Says = func() string { return label + keyWords(key) }
+		o.Says, o.Enters = func() string { return label + keyWords(key) }, func() { s.reveal(key) }
 		s.watched = append(s.watched, o.Follow)
 		return o
 	case ticked:
 		on := func() bool { return jobfile.Shown(s.filled(), key) == "true" }
 		o := control.NewCheck(render.InkPanel, c.label, on, func() { set(fmt.Sprint(!on())) })
-		o.Says = func() string { return label + keyWords(key) }
+		o.Says, o.Enters = func() string { return label + keyWords(key) }, func() { s.reveal(key) }
 		s.watched = append(s.watched, o.Redraw)
 		return o
 	}
@@ -223,16 +223,8 @@ func (s *bedSizes) enter(key string, on bool) {
 
 // reveal scrolls to the line of a key.
 func (s *bedSizes) reveal(key string) {
-	row := s.lines[key]
-	if row == nil {
-		return
-	}
-	top, high := row.Position().Y, row.Size().Height
-	switch at, room := s.scroll.Offset.Y, s.scroll.Size().Height; {
-	case top < at:
-		s.scroll.ScrollToOffset(fyne.NewPos(0, top))
-	case top+high > at+room:
-		s.scroll.ScrollToOffset(fyne.NewPos(0, top+high-room))
+	if row := s.lines[key]; row != nil {
+		control.Reveal(s.scroll, row)
 	}
 }
 

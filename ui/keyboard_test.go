@@ -2,6 +2,7 @@ package ui
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -60,6 +61,40 @@ func TestTabReachesWhatCanBeTapped(t *testing.T) {
 	if n != 4 {
 		t.Errorf("%d dividers, want two a stage", n)
 	}
+}
+
+// TestTheFocusIsInSight: wherever Tab goes in a column, the column scrolls to it.
+func TestTheFocusIsInSight(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	w.win.Resize(least)
+	for _, s := range []stage{placingStage, bedStage} {
+		w.show(s)
+		scroll := w.place.questions.scroll
+		if s == bedStage {
+			scroll = w.bed.sizes.scroll
+		}
+		n := 0
+		tabbed(w, func(f fyne.Focusable) {
+			o := f.(fyne.CanvasObject)
+			d := w.app.Driver()
+			top, from := d.AbsolutePositionForObject(o), d.AbsolutePositionForObject(scroll)
+			if top.X < from.X || o == w.place.questions.against || o == w.place.questions.foot || top.Y < from.Y && top.Y < 100 || slices.Contains(footOf(w), o) {
+				return
+			}
+			n++
+			if top.Y < from.Y-1 || top.Y+o.Size().Height > from.Y+scroll.Size().Height+1 {
+				t.Errorf("stage %v: %T at %.0f, %.0f high, is out of sight: %q", s, o, top.Y-from.Y, o.Size().Height, w.status.says)
+			}
+		})
+		if n < 10 {
+			t.Errorf("stage %v: %d things in its column", s, n)
+		}
+	}
+}
+
+func footOf(w *Window) []fyne.CanvasObject {
+	f := w.bed.sizes.foot
+	return []fyne.CanvasObject{f.parts, f.open, f.line, w.bed.sizes.fold}
 }
 
 // TestDividersByKeys: the arrow keys move a divider as a drag does, in both stages that share their columns.
@@ -147,7 +182,7 @@ func TestLook(t *testing.T) {
 			t.Errorf("%s is not remembered", look)
 		}
 		for _, m := range w.win.MainMenu().Items[2].Items {
-			if m.Label == "Light" && m.Checked != (look == control.LightLook) || m.Label == "Dark" && m.Checked != (look == control.DarkLook) {
+			if strings.HasPrefix(m.Label, "Light (") && m.Checked != (look == control.LightLook) || strings.HasPrefix(m.Label, "Dark") && m.Checked != (look == control.DarkLook) {
 				t.Errorf("%s: %s is ticked: %v", look, m.Label, m.Checked)
 			}
 		}

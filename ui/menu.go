@@ -2,22 +2,9 @@ package ui
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
 
 	"bunkwright/samples"
 )
-
-// key is a key with Control, or with Command where that is usual.
-func key(name fyne.KeyName, mod fyne.KeyModifier) fyne.Shortcut {
-	return &desktop.CustomShortcut{KeyName: name, Modifier: fyne.KeyModifierShortcutDefault | mod}
-}
-
-// item is a command with its key.
-func item(label string, do func(), s fyne.Shortcut) *fyne.MenuItem {
-	m := fyne.NewMenuItem(label, do)
-	m.Shortcut = s
-	return m
-}
 
 // menu holds every command with its key.
 func (w *Window) menu() *fyne.MainMenu {
@@ -56,7 +43,8 @@ func (w *Window) menu() *fyne.MainMenu {
 	menu.Items = append(menu.Items, fyne.NewMenu("Help", item("The whole caution", w.caution, key(fyne.KeyH, fyne.KeyModifierShift))))
 	told := ""
 	w.menuFollows = func() { // building the menu anew costs more than a drawing
-		undo.Label, redo.Label = named("Undo", w.session.UndoName()), named("Redo", w.session.RedoName())
+		undo.Label = withKey(named("Undo", w.session.UndoName()), &fyne.ShortcutUndo{})
+		redo.Label = withKey(named("Redo", w.session.RedoName()), &fyne.ShortcutRedo{})
 		undo.Disabled, redo.Disabled = w.session.UndoName() == "", w.session.RedoName() == ""
 		if says := undo.Label + "\n" + redo.Label + "\n" + view.follow(); says != told {
 			told = says

@@ -179,7 +179,9 @@ func heading(x, y render.Paper, title, sub string) []render.Mark {
 }
 
 func (p *placeStage) drawStick(w, h render.Paper) render.Drawing {
-	return storyStick(p.w.live.scene, p.w.live.answers, p.options(w, h), w, h)
+	o := p.options(w, h)
+	o.Sparse = false // the stick has its own room
+	return storyStick(p.w.live.scene, p.w.live.answers, o, w, h)
 }
 
 // storyStick is the story stick under its heading.

@@ -122,6 +122,7 @@ func (q *questions) row(id string) *control.Press {
 		return question.Why
 	}
 	row.Key = func(e *fyne.KeyEvent) { q.step(id, e) }
+	row.Enters = func() { control.Reveal(q.scroll, row) }
 	q.rows[id] = row
 	return row
 }
@@ -140,9 +141,6 @@ func (q *questions) step(id string, e *fyne.KeyEvent) {
 	}
 	row := q.rows[q.order[i]]
 	q.w.win.Canvas().Focus(row)
-	if y := row.Position().Y; y < q.scroll.Offset.Y || y+row.Size().Height > q.scroll.Offset.Y+q.scroll.Size().Height {
-		q.scroll.ScrollToOffset(fyne.NewPos(0, y))
-	}
 }
 
 // open opens a question and lights its parts, or closes it where it is open.
@@ -250,7 +248,7 @@ type againstLayout struct{}
 
 func (againstLayout) Layout(items []fyne.CanvasObject, size fyne.Size) {
 	items[0].Resize(size)
-	items[1].Move(fyne.NewPos(114, 8))
+	items[1].Move(fyne.NewPos(114, 3))
 	items[1].Resize(fyne.NewSize(size.Width-124, 28))
 }
 
