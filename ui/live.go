@@ -25,7 +25,8 @@ type live struct {
 	words    []func()
 	usual    length.Unit // while no job is open
 	waiting  bool        // the words will be told
-	stepAt   time.Time   // when the hand moved last
+	steps    int         // of the hand so far
+	resting  int         // steps when the hand was last found at rest
 	rest     *time.Timer
 }
 
@@ -55,15 +56,18 @@ func (l *live) tellWords() {
 	}
 }
 
-// rests is how long the hand must rest before it is worked out how sure the answers are: about a frame.
-const rests = 17 * time.Millisecond
+// How long the hand must rest before it is worked out how sure the answers are, about a frame, and when it is looked once more.
+const (
+	rests = 17 * time.Millisecond
+	again = 5 * time.Millisecond
+)
 
 // stepped tells of a step of the hand: the drawings now, the words after this frame.
 func (l *live) stepped() {
 	for _, f := range l.drawings {
 		f()
 	}
-	l.stepAt = time.Now()
+	l.steps++
 	if l.rest == nil {
 		l.rest = time.AfterFunc(rests, func() { l.session.Later(l.rested) })
 	} else {
@@ -107,9 +111,15 @@ func (l *live) put(p job.Placement) {
 	l.stepped()
 }
 
-// rested works out how sure the answers are where the hand holds still.
+// rested works out how sure the answers are where the hand holds still. A painting may take longer than a rest, so it is looked a second
+// time, after the window has asked for what the hand did meanwhile.
 func (l *live) rested() {
-	if l.moving && l.scene != nil && time.Since(l.stepAt) >= rests {
+	switch {
+	case !l.moving || l.scene == nil:
+	case l.resting != l.steps:
+		l.resting = l.steps
+		l.rest.Reset(again)
+	default:
 		l.ascertain()
 	}
 }
