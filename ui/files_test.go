@@ -270,3 +270,20 @@ func TestOpenDialogComes(t *testing.T) {
 		t.Error("Escape leaves it there")
 	}
 }
+
+// TestFirstRoomOfAll: a window that was never used before begins a room that can be edited, saved and opened again.
+func TestFirstRoomOfAll(t *testing.T) {
+	for _, shape := range []job.Shape{job.Rectangle, job.LShape} {
+		w := New(test.NewTempApp(t), session.New(session.Options{Post: func(func()) {}}), t.TempDir())
+		w.newRoom(shape)
+		rename(w, "First")
+		if said := w.banner.shown("trouble"); said != "" || w.session.UndoName() == "" {
+			t.Fatalf("%v: the first edit says %q", shape, said)
+		}
+		path := filepath.Join(t.TempDir(), "first.toml")
+		w.keepAt(w.jobSaving(), path)
+		if f, err := jobfile.Open(path); err != nil || f.Job.Name != "First" {
+			t.Errorf("%v: %v", shape, err)
+		}
+	}
+}

@@ -31,7 +31,7 @@ type live struct {
 }
 
 func newLive(s *session.Session) *live {
-	l := &live{session: s}
+	l := &live{session: s, usual: length.Inches}
 	s.Watch(l.follow)
 	return l
 }

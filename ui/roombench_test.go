@@ -26,7 +26,7 @@ func BenchmarkPullAWall(b *testing.B) {
 		p.sketch.Paint(int(p.sketch.Size().Width), int(p.sketch.Size().Height))
 	}
 	if p.shown == nil {
-		b.Fatal("nothing is pulled")
+		b.Fatal("nothing is pulled: " + w.status.place)
 	}
 }
 
