@@ -30,3 +30,25 @@ func (s *Solution) backFactor(e int, sigma float64) float64 {
 	large := s.p.Equations[e].Sigma
 	return math.Pow(large, 2) / (sigma*sigma + s.othersVariance(e))
 }
+
+// inPlace returns an equation with the unknowns that tell where it was read held at x.
+func (e Equation) inPlace(x []float64) Equation {
+	if e.Place == 0 {
+		return e
+	}
+	all, predict := len(e.Unknowns), e.Predict
+	k := all - e.Place
+	at, slope := make([]float64, all), make([]float64, all)
+	for i, u := range e.Unknowns[k:] {
+		at[k+i] = x[u]
+	}
+	e.Unknowns, e.Place = e.Unknowns[:k:k], 0
+	e.Predict = func(v, d []float64) float64 {
+		copy(at, v)
+		clear(slope)
+		value := predict(at, slope)
+		copy(d, slope)
+		return value
+	}
+	return e
+}

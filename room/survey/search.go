@@ -36,17 +36,28 @@ type Found struct {
 // step those set aside before are taken back where the rest no longer speaks against them. Readings watch each other first; what is
 // believed watches only those that no reading does. Errors are those of Solve.
 func FindSlips(p Problem, t Testing) (Found, error) {
-	if t.Alpha == 0 {
-		t.Alpha = DefaultSetAlpha
-	}
-	f := finder{p: p, t: t, out: map[int]bool{}, back: map[int]bool{}, watch: make([]bool, len(p.Equations))}
-	for _, e := range t.Aside {
-		f.out[e] = true
-	}
+	f := newFinder(p, t)
 	whole, err := f.solve(false)
 	if err != nil {
 		return Found{}, err
 	}
+	return f.run(whole)
+}
+
+func newFinder(p Problem, t Testing) *finder {
+	if t.Alpha == 0 {
+		t.Alpha = DefaultSetAlpha
+	}
+	f := &finder{p: p, t: t, out: map[int]bool{}, back: map[int]bool{}, watch: make([]bool, len(p.Equations))}
+	for _, e := range t.Aside {
+		f.out[e] = true
+	}
+	return f
+}
+
+// run searches, given the adjustment of everything.
+func (f *finder) run(whole Solution) (Found, error) {
+	f.places = whole.X
 	f.count(&whole)
 	strict, err := f.amongReadings()
 	if err != nil {
@@ -55,7 +66,7 @@ func FindSlips(p Problem, t Testing) (Found, error) {
 	if err := f.againstBelief(&whole); err != nil {
 		return Found{}, err
 	}
-	if err := f.review(); err != nil {
+	if err := f.review(&whole); err != nil {
 		return Found{}, err
 	}
 	return f.finish(whole, strict)
@@ -70,8 +81,9 @@ type finder struct {
 	out      map[int]bool // set aside: those known to be impossible, and the likeliest reading of every misfit
 	back     map[int]bool // taken back once
 	misfits  []Misfit
-	watch    []bool // who is watched by readings
-	believed bool   // the second part of the search: what is believed speaks too
+	watch    []bool    // who is watched by readings
+	places   []float64 // the adjustment of everything: where things were read
+	believed bool      // the second part of the search: what is believed speaks too
 }
 
 // count counts the readings that can be tested at all.
@@ -99,20 +111,36 @@ func (f *finder) amongReadings() (*Solution, error) {
 	return &s, f.search(&s)
 }
 
-// againstBelief searches among those whom only what is believed watches.
+// againstBelief searches among those whom only what is believed watches. Readings that could not be told apart all stay out of it.
 func (f *finder) againstBelief(whole *Solution) error {
 	if len(f.t.Believed) == 0 {
 		return nil
 	}
 	f.believed = true
-	if len(f.misfits) > 0 {
-		again, err := f.solve(false)
-		if err != nil {
-			return err
-		}
+	if len(f.misfits) == 0 {
+		return f.search(whole)
+	}
+	f.group(func(e int) { f.out[e] = true })
+	defer f.group(func(e int) { delete(f.out, e) })
+	switch again, err := f.solve(false); {
+	case errors.Is(err, ErrNotConverged):
+		return nil
+	case err != nil:
+		return err
+	default:
 		return f.search(&again)
 	}
-	return f.search(whole)
+}
+
+// group calls do for all suspects of misfits among readings but the likeliest.
+func (f *finder) group(do func(equation int)) {
+	for _, m := range f.misfits {
+		if !m.Believed {
+			for _, one := range m.Suspects[1:] {
+				do(one.Equation)
+			}
+		}
+	}
 }
 
 // solve adjusts what is left; strict leaves out what is believed.
@@ -120,6 +148,9 @@ func (f *finder) solve(strict bool) (Solution, error) {
 	p := f.p
 	p.Equations = slices.Clone(f.p.Equations)
 	for e := range p.Equations {
+		if strict {
+			p.Equations[e] = p.Equations[e].inPlace(f.places)
+		}
 		if f.out[e] || strict && f.t.Believed[e] {
 			p.Equations[e].Sigma *= aside
 		}
@@ -137,10 +168,15 @@ func (f *finder) search(s *Solution) error {
 		f.misfits = append(f.misfits, m)
 		f.out[m.Suspects[0].Equation] = true
 		for again := true; again; again = f.takeBack(s) {
-			var err error
-			if *s, err = f.solve(!f.believed); err != nil {
+			next, err := f.solve(!f.believed)
+			if errors.Is(err, ErrNotConverged) { // what was found so far stands, and the reading stays in
+				delete(f.out, m.Suspects[0].Equation)
+				return nil
+			}
+			if err != nil {
 				return err
 			}
+			*s = next
 		}
 	}
 	return nil
@@ -181,20 +217,25 @@ func (f *finder) limit(checks int) float64 {
 }
 
 // review looks at every misfit again with only the others set aside: what was seen first was seen through the other slips.
-func (f *finder) review() error {
-	if len(f.misfits) < 2 {
-		return nil
-	}
+func (f *finder) review(whole *Solution) error {
 	for i, m := range f.misfits {
 		e := m.Suspects[0].Equation
+		if !f.out[e] {
+			continue
+		}
 		delete(f.out, e)
 		f.believed = m.Believed
-		s, err := f.solve(!m.Believed)
-		if err != nil {
-			return err
+		if len(f.misfits) > 1 {
+			s, err := f.solve(!m.Believed)
+			switch {
+			case err == nil:
+				m = f.misfit(&s, e)
+			case !errors.Is(err, ErrNotConverged):
+				return err
+			}
 		}
-		f.misfits[i] = f.misfit(&s, e)
-		f.out[e] = true
+		f.misfits[i] = f.verified(m, whole)
+		f.out[f.misfits[i].Suspects[0].Equation] = true
 	}
 	return nil
 }
@@ -207,19 +248,33 @@ func (f *finder) finish(whole Solution, strict *Solution) (Found, error) {
 			delete(f.out, m.Suspects[0].Equation)
 		}
 	}
-	var err error
-	if len(f.misfits) > 0 {
-		if whole, err = f.solve(false); err != nil {
-			return Found{}, err
-		}
+	if err := f.again(&whole, false); err != nil {
+		return Found{}, err
 	}
-	if len(f.misfits) > 0 && strict != nil {
-		if *strict, err = f.solve(true); err != nil {
+	if strict != nil {
+		if err := f.again(strict, true); err != nil {
 			return Found{}, err
 		}
 	}
 	f.assemble(&out, whole, strict)
 	return out, nil
+}
+
+// again adjusts once more after the search, if it found anything.
+func (f *finder) again(s *Solution, strict bool) error {
+	if len(f.misfits) == 0 {
+		return nil
+	}
+	next, err := f.solve(strict)
+	if errors.Is(err, ErrNotConverged) {
+		clear(f.out)
+		for _, e := range f.t.Aside {
+			f.out[e] = true
+		}
+		return nil
+	}
+	*s = next
+	return err
 }
 
 // assemble collects the checks, and clears the solution of what was set aside.

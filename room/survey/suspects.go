@@ -1,6 +1,7 @@
 package survey
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -65,18 +66,53 @@ func (f *finder) misfit(s *Solution, worst int) Misfit {
 			m.Suspects = append(m.Suspects, Suspected{Equation: e, Off: c.Error, Test: f.test(s, e)})
 		}
 	}
-	slices.SortStableFunc(m.Suspects, func(a, b Suspected) int {
-		const tied = 1e-6 // of w: with one check all are equal but for rounding
-		x, y := math.Abs(a.Test), math.Abs(b.Test)
-		switch {
-		case math.Abs(x-y) <= tied*max(x, y):
-			return a.Equation - b.Equation
-		case x > y:
-			return -1
-		}
-		return 1
-	})
+	slices.SortStableFunc(m.Suspects, func(a, b Suspected) int { return heavier(a.Test, b.Test) })
 	return m
+}
+
+// verified sets each suspect aside in turn: only one without which the rest agrees may be the wrong one, and the rest says how far off it is.
+// Where no single one will do there are more slips than one, and the list stays. Suspects that nothing tells apart come in the order in which
+// they go with what is believed.
+func (f *finder) verified(m Misfit, whole *Solution) Misfit {
+	var left []Suspected
+	for _, one := range m.Suspects {
+		f.out[one.Equation] = true
+		s, err := f.solve(!m.Believed)
+		if err == nil {
+			one.Off = s.asIfBack(one.Equation, f.p.Equations[one.Equation].Sigma).Error
+			if _, more := f.accuse(&s); !more || len(m.Suspects) == 1 {
+				left = append(left, one)
+			}
+		}
+		delete(f.out, one.Equation)
+	}
+	if len(left) == 0 {
+		left = m.Suspects
+	}
+	if !m.Believed {
+		slices.SortStableFunc(left, func(a, b Suspected) int {
+			if !tied(a.Test, b.Test) {
+				return 0
+			}
+			return heavier(whole.Checks[a.Equation].W, whole.Checks[b.Equation].W)
+		})
+	}
+	m.Suspects = left
+	return m
+}
+
+// tied tells whether two tests are equal but for rounding, as all are with one check.
+func tied(a, b float64) bool {
+	a, b = math.Abs(a), math.Abs(b)
+	return math.Abs(a-b) <= 1e-6*max(a, b)
+}
+
+// heavier sorts the larger test first.
+func heavier(a, b float64) int {
+	if tied(a, b) {
+		return 0
+	}
+	return cmp.Compare(math.Abs(b), math.Abs(a))
 }
 
 // alike tells whether reading e explains what speaks against worst nearly as well: it is hardly less likely, and with e set aside worst is
