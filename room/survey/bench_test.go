@@ -75,3 +75,24 @@ func BenchmarkAdjust27Distances(b *testing.B) {
 		keptAdjusted, _ = Adjust(n)
 	}
 }
+
+var keptFound Found
+
+// BenchmarkSearch60 is a room of sixty readings, one of them a foot off: every wall, diagonal and height twice. Budget: 10 ms.
+func BenchmarkSearch60(b *testing.B) {
+	for _, slip := range []float64{0, 304.8} {
+		p := roomLike(48)
+		believed := map[int]bool{12: true, 13: true, 14: true, 15: true}
+		p.Equations[3].Observed += slip
+		b.Run(fmt.Sprintf("slip-%g", slip), func(b *testing.B) {
+			found, err := FindSlips(p, Testing{Believed: believed})
+			if err != nil || (len(found.Misfits) == 1) != (slip > 0) || len(found.Checks) != 64 {
+				b.Fatalf("%+v, %v", found.Misfits, err)
+			}
+			b.ReportAllocs()
+			for b.Loop() {
+				keptFound, _ = FindSlips(p, Testing{Believed: believed})
+			}
+		})
+	}
+}
