@@ -93,7 +93,6 @@ func (w way) against(read length.Length, should, u float64, c Context) (Cause, b
 		out.Value, out.About = c.mark(min(max(should, w.least.MM()), w.most.MM())), true
 		out.odds = math.Exp(-off*off/2/max(spread*spread, 1e-9)) / (w.most - w.least).MM()
 	default:
-		out.About = w.id == OtherUnit
 		out.odds = math.Exp(-off*off/2/(spread*spread)) / (spread * math.Sqrt(2*math.Pi))
 	}
 	return out, true

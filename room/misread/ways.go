@@ -50,7 +50,7 @@ func waysOf(read length.Length, c Context) []way {
 	}
 	out = append(out, way{Small, read - small, read + small, 0})
 	for _, v := range []float64{read.MM() / 2.54, read.MM() * 2.54} {
-		add(OtherUnit, length.FromMM(v/100), c.mark(v))
+		add(OtherUnit, length.FromMM(v/100), length.FromMM(v))
 	}
 	if c.Casing > 0 {
 		add(Casing, quarter, read-2*c.Casing, read+2*c.Casing)
