@@ -11,8 +11,8 @@ import (
 // plus one, 0 for none.
 type doubt []int
 
-// doubts finds the readings that hang on readings which do not agree: those that a suspect moves, and those that would come out otherwise if
-// it is what is off, such as a yes or no, or the nearest of several things.
+// doubts finds the readings that hang on readings which do not agree: those that would come out otherwise if one of the suspects is what is
+// off, a yes or no too, and the nearest of several things.
 func (s *Scene) doubts(qs []Question, fs []Finding, us [][]uncertainty) []doubt {
 	out := make([]doubt, len(qs))
 	for k := range out {
@@ -23,7 +23,7 @@ func (s *Scene) doubts(qs []Question, fs []Finding, us [][]uncertainty) []doubt 
 			other := s.measuredIf(qs, c, one)
 			for k, f := range fs {
 				for r := range f.Readings {
-					if out[k][r] == 0 && (us[k][r].uses(c.Suspects[one].Source) || differs(f, other[k], r)) {
+					if out[k][r] == 0 && differs(f, other[k], r, us[k][r].total) {
 						out[k][r] = i + 1
 					}
 				}
@@ -47,12 +47,15 @@ func (s *Scene) measuredIf(qs []Question, c survey.Conflict, suspect int) []Find
 	return out
 }
 
-// differs tells whether a reading came out otherwise the second time.
-func differs(f, g Finding, i int) bool {
+// idle is what a slip may move an answer by, in standard uncertainties, without the answer hanging on it (our own figure).
+const idle = 0.1
+
+// differs tells whether a reading, of standard uncertainty u, came out otherwise the second time.
+func differs(f, g Finding, i int, u float64) bool {
 	r := &f.Readings[i]
 	for k := range g.Readings {
 		if o := &g.Readings[k]; o.At == r.At {
-			return math.Abs(o.Have-r.Have) > nothing || o.Yes != r.Yes || (o.Ask == "") != (r.Ask == "") || (o.Skip == "") != (r.Skip == "")
+			return math.Abs(o.Have-r.Have) > max(nothing, idle*u) || o.Yes != r.Yes || (o.Ask == "") != (r.Ask == "") || (o.Skip == "") != (r.Skip == "")
 		}
 	}
 	return true
@@ -70,8 +73,9 @@ func (j judge) disagree(lines []Line, conflict int) {
 	}
 }
 
-// mention tells an answer that is no better than too close anyhow of the readings that do not agree.
+// mention notes the conflict that an answer hangs on, in words where it is no better than too close anyhow.
 func (j judge) mention(a *Answer, conflict int) {
+	a.Doubt = conflict
 	if conflict > 0 && a.Reason != j.s.conflictWords(conflict) {
 		a.Notes = append(a.Notes, j.s.conflictWords(conflict))
 	}

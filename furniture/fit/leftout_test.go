@@ -9,7 +9,7 @@ import (
 )
 
 // TestLeftOutDiagonal gives the town house a diagonal of 90 ft: the room is worked out without it, no answer that hangs on the corners
-// fits for sure, each says why, and no answer is lost by it.
+// fits for sure, each that did says why, and no answer is lost by it.
 func TestLeftOutDiagonal(t *testing.T) {
 	data, err := samples.Files.ReadFile("town-house.toml")
 	if err != nil {
@@ -41,7 +41,7 @@ func TestLeftOutDiagonal(t *testing.T) {
 			continue
 		}
 		told++
-		if a.Verdict == Fits || !strings.Contains(a.Reason+strings.Join(a.Notes, " "), "diagonal.AC.length cannot be as read") {
+		if a.Verdict == Fits || before[i].Verdict == Fits && !strings.Contains(a.Reason+strings.Join(a.Notes, " "), "diagonal.AC.length cannot be as read") {
 			t.Errorf("%s: %v, %q, %q", a.ID, a.Verdict, a.Reason, a.Notes)
 		}
 	}
