@@ -116,7 +116,7 @@ func TestWhatIsMissing(t *testing.T) {
 		seen[m.Text] = true
 	}
 	for _, a := range answers {
-		if a.Verdict == fit.CannotTell && !slices.ContainsFunc(got, func(m Missing) bool { return slices.Contains(m.Answers, a.ID) }) {
+		if a.Verdict == fit.CannotTell && !confirmed(&a) && !slices.ContainsFunc(got, func(m Missing) bool { return slices.Contains(m.Answers, a.ID) }) {
 			t.Errorf("%s asks for %q, which is not listed", a.ID, a.Ask)
 		}
 	}

@@ -14,7 +14,7 @@ type Missing struct {
 	Answers []string // ids of the answers that cannot be told without it
 }
 
-// WhatIsMissing lists the gaps of the survey, then what answers ask for, in their order and each once.
+// WhatIsMissing lists the gaps of the survey, then what answers ask of the room, in their order and each once.
 func WhatIsMissing(s *survey.Survey, answers []fit.Answer) []Missing {
 	var out []Missing
 	for _, g := range s.Gaps {
@@ -22,7 +22,7 @@ func WhatIsMissing(s *survey.Survey, answers []fit.Answer) []Missing {
 	}
 	for i := range answers {
 		a := &answers[i]
-		if a.Verdict != fit.CannotTell || a.Ask == "" {
+		if a.Verdict != fit.CannotTell || a.Ask == "" || confirmed(a) {
 			continue
 		}
 		k := slices.IndexFunc(out, func(m Missing) bool { return m.Text == a.Ask })
@@ -33,4 +33,9 @@ func WhatIsMissing(s *survey.Survey, answers []fit.Answer) []Missing {
 		out[k].Answers = append(out[k].Answers, a.ID)
 	}
 	return out
+}
+
+// confirmed tells whether an answer waits for the maker's word, which nobody can measure.
+func confirmed(a *fit.Answer) bool {
+	return a.Decides >= 0 && a.Lines[a.Decides].Row.Role == "attribute"
 }

@@ -8,11 +8,7 @@ import (
 // search looks for wrong readings in a network as it stands in a folder or in a case.
 func search(t *testing.T, n Network, how Testing) Found {
 	t.Helper()
-	p, err := number(n).problem()
-	if err != nil {
-		t.Fatal(err)
-	}
-	found, err := FindSlips(p, how)
+	found, err := FindSlipsIn(n, how)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -94,6 +94,13 @@ func (s *Solution) noncentrality() float64 {
 	return Noncentrality(alpha, power)
 }
 
+// TestOf returns the check of a reading by its residual (adjusted less observed), standard uncertainty, redundancy and s0.
+func TestOf(residual, sigma, redundancy, s0 float64) Check {
+	c := Check{Residual: residual, Redundancy: redundancy}
+	c.test(sigma, s0, Noncentrality(DefaultAlpha, DefaultPower))
+	return c
+}
+
 func (c *Check) test(sigma, s0, d0 float64) {
 	if c.Redundancy < unwatched {
 		c.Redundancy, c.Smallest = 0, math.Inf(1)
