@@ -53,6 +53,8 @@ func (b *builder) readOne(key string, i int, r room.Reading, make func(observed,
 		how = room.Once
 	}
 	b.observe(make(r.Value.MM(), b.s.u.of(r)), Source{Key: key, How: how, By: r.By, When: r.When, Index: i, Exact: r.Value})
+	last := &b.s.Sources[len(b.s.Sources)-1]
+	last.Aside = b.without != nil && b.without.Key == key && b.without.Index == i
 }
 
 // suppose adds an equation for what is taken for granted.

@@ -9,10 +9,10 @@ import (
 )
 
 // A Conflict is readings of which one is off, found by the search for wrong readings or by holding two readings of one thing together. Until
-// it is settled whatever hangs on one of them is not sure.
+// it is settled whatever hangs on one of them is not sure. The room is worked out without one that is Found.
 type Conflict struct {
 	Key      string    // of the quantity of the likeliest
-	Suspects []Suspect // the likeliest first. One: it is found, and the room is worked out without it. Several cannot be told apart
+	Suspects []Suspect // the likeliest first; several cannot be told apart
 	Believed bool      // only what is taken for granted speaks against them: square corners, a level ceiling, upright walls
 	Repeat   bool      // two readings of one thing that are further apart than such readings agree; the search accuses neither
 	Cannot   bool      // a diagonal that the walls do not allow: it comes first, then those walls that no other reading watches
@@ -26,8 +26,8 @@ type Suspect struct {
 	Causes []misread.Cause // what it may come from, the likeliest first
 }
 
-// Found tells whether one reading is known to be the wrong one.
-func (c Conflict) Found() bool { return len(c.Suspects) == 1 }
+// Found tells whether one reading is known to be the wrong one: by other readings, not by what was taken for granted.
+func (c Conflict) Found() bool { return len(c.Suspects) == 1 && !c.Believed }
 
 // Has tells whether a source is among the suspects.
 func (c Conflict) Has(source int) bool {
@@ -65,6 +65,7 @@ func (b *builder) conflicts() {
 	for _, m := range b.s.found.Misfits {
 		b.conflict(m)
 	}
+	b.grossly()
 	for _, l := range b.s.LeftOut {
 		b.impossible(l)
 	}

@@ -31,7 +31,9 @@ func (b *builder) diagonal(d room.Diagonal) {
 		b.readOne(key, k, r, func(v, u float64) Equation {
 			return DistanceEquation(key, b.corners[i], b.corners[j], v, u)
 		})
-		b.s.Sources[len(b.s.Sources)-1].Aside = out
+		if out {
+			b.s.Sources[len(b.s.Sources)-1].Aside = true
+		}
 	}
 }
 

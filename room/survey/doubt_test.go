@@ -197,3 +197,19 @@ func TestLeaningWall(t *testing.T) {
 		t.Errorf("conflicts %+v", s.Conflicts)
 	}
 }
+
+// TestGrossSlip: a wall of 126.6 in read twice, once as 726.6 in, a 7 for a 1: no room can be worked out with it, and with no triangle of the
+// other readings anything is wrong: it is found, and the room is that of the rest.
+func TestGrossSlip(t *testing.T) {
+	r := oblong(2, 2)
+	r.Walls[1].Length[0].Value += 600 * length.Inch
+	s := surveyed(t, r, Options{})
+	if len(s.Conflicts) != 1 || !s.Conflicts[0].Found() || s.Named(s.Conflicts[0].Suspects[0].Source) != "wall.BC.length, reading 1" {
+		t.Fatalf("conflicts %+v", s.Conflicts)
+	}
+	wantNear(t, "off", s.Conflicts[0].Suspects[0].Off/25.4, 600, 1e-3)
+	wantNear(t, "C", s.Value(s.Find("corner.C.y"))/25.4, -120, 1e-4)
+	if causes := s.Conflicts[0].Suspects[0].Causes; len(causes) == 0 || causes[0].ID != misread.LookAlike {
+		t.Errorf("causes %+v", causes)
+	}
+}

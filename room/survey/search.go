@@ -24,7 +24,7 @@ const watched = 1e-6
 // Found is what a search for wrong readings came to.
 type Found struct {
 	Misfits  []Misfit
-	Solution Solution   // without the readings that were found: the single suspects
+	Solution Solution   // without the readings that were found
 	Aside    []SetAside // those readings, and the ones of Testing.Aside, in the order of the equations
 	Checks   []Check    // every reading against the other readings, or against what is believed where no reading watches it
 	Watched  []bool     // other readings watch this one
@@ -82,7 +82,7 @@ type finder struct {
 	back     map[int]bool // taken back once
 	misfits  []Misfit
 	watch    []bool    // who is watched by readings
-	places   []float64 // the adjustment of everything: where things were read
+	places   []float64 // the adjustment of everything: where things were read, and where the next adjustment starts
 	believed bool      // the second part of the search: what is believed speaks too
 }
 
@@ -146,6 +146,9 @@ func (f *finder) group(do func(equation int)) {
 // solve adjusts what is left; strict leaves out what is believed.
 func (f *finder) solve(strict bool) (Solution, error) {
 	p := f.p
+	if f.places != nil {
+		p.Start = f.places
+	}
 	p.Equations = slices.Clone(f.p.Equations)
 	for e := range p.Equations {
 		if strict {
@@ -243,11 +246,11 @@ func (f *finder) review(whole *Solution) error {
 	return nil
 }
 
-// finish adjusts without those that were found and with the groups that were not told apart.
+// finish adjusts without those that were found.
 func (f *finder) finish(whole Solution, strict *Solution) (Found, error) {
 	out := Found{Misfits: f.misfits, Readings: f.n, Limit: f.limited, Watched: f.watch}
 	for _, m := range f.misfits {
-		if len(m.Suspects) > 1 {
+		if !m.Found() {
 			delete(f.out, m.Suspects[0].Equation)
 		}
 	}

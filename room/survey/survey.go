@@ -58,6 +58,7 @@ type Survey struct {
 	refs     map[string]Ref
 	adjusted Solution
 	found    Found
+	gross    []int // readings of which one is so far off that nothing settles with it
 	u        Uncertainties
 }
 
@@ -73,6 +74,11 @@ func OfRoom(r *room.Room, o Options) (*Survey, error) {
 			b = with
 		}
 	}
+	if errors.Is(err, ErrNotConverged) || err == nil && b.s.adjusted.S0 > distorted {
+		if one := withoutGross(r, o, b); one != nil {
+			return one.finish()
+		}
+	}
 	if errors.Is(err, ErrNotConverged) {
 		b, err = adjust(r, o, manner{unsettled: true})
 	}
@@ -84,8 +90,9 @@ func OfRoom(r *room.Room, o Options) (*Survey, error) {
 
 // manner is how the outline is worked out.
 type manner struct {
-	unsettled bool // not at all: the readings of the walls are known not to come to rest
-	keepAll   bool // with the diagonals that the walls do not allow
+	without   *Source // with this reading set aside
+	unsettled bool    // not at all: the readings of the walls are known not to come to rest
+	keepAll   bool    // with the diagonals that the walls do not allow
 }
 
 // adjust works everything out, as if no reading were wrong.

@@ -6,11 +6,14 @@ import (
 	"slices"
 )
 
-// A Misfit is a slip that the readings show: one of those named is off. A single one is found; several cannot be told apart.
+// A Misfit is a slip that the readings show: one of those named is off. Several cannot be told apart.
 type Misfit struct {
 	Suspects []Suspected // the likeliest first
 	Believed bool        // only what was taken for granted speaks against them
 }
+
+// Found tells whether one reading is known to be off: the readings say so, not only what is believed.
+func (m Misfit) Found() bool { return len(m.Suspects) == 1 && !m.Believed }
 
 // Suspected is one reading of a misfit.
 type Suspected struct {

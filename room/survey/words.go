@@ -20,7 +20,7 @@ func (s *Survey) Say(c Conflict, style length.Style) string {
 			first, second = second, first
 		}
 		return fmt.Sprintf("two readings of %s do not agree, %s and %s: take it again", c.Key, read(first, style), read(second, style))
-	case c.Found():
+	case len(c.Suspects) == 1:
 		return fmt.Sprintf("%s, read as %s, is %s %s than the other readings say%s: take it again", s.Named(c.Suspects[0].Source),
 			read(first, style), amount(c.Suspects[0].Off, style), comparative(c.Suspects[0].Off), c.unless())
 	default:
@@ -30,7 +30,7 @@ func (s *Survey) Say(c Conflict, style length.Style) string {
 
 // alsoWalls names the walls that may be what is wrong instead of a diagonal.
 func (s *Survey) alsoWalls(c Conflict) string {
-	if c.Found() {
+	if len(c.Suspects) == 1 {
 		return ""
 	}
 	return ", and with it " + s.list(Conflict{Suspects: c.Suspects[1:]})
