@@ -1,0 +1,2 @@
+// Package ask says what to ask of whoever measures the room.
+package ask
