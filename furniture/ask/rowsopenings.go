@@ -116,7 +116,7 @@ var openingRows = []row{
 		key: "window.opens", title: "How far {things} can be opened",
 		from: "the frame", to: "the edge of the part that moves, as far as it goes",
 		hook: "on the frame; a stop that is fitted counts",
-		why:  "a child may not fall through, and a grown-up has to get out", shown: Shown{View: CloseUp, From: at(AtBack), To: at(AtFront)}, need: fit.Panes,
+		why:  "a child may not fall through, and a grown-up has to get out", shown: face(Mark{}, Mark{}), need: fit.Panes,
 	},
 	{
 		key: "window.guard", title: "A guard on {things}", kind: YesNo, ask: "Is there a guard or a stop for children on it?",
@@ -126,7 +126,7 @@ var openingRows = []row{
 		key: "window.drop", title: "Ground outside to the opening of {things}",
 		from: "the ground under the window, outside", to: "the lowest part of the clear opening",
 		hook: "on the ground, outside; leave it out where that cannot be done safely", caution: outside,
-		why: "it says how far somebody would fall", shown: Shown{View: FaceOn, From: at(AtFloor), To: at(AtBottom)}, need: fit.Panes,
+		why: "it says how far somebody would fall", need: fit.Panes,
 	},
 	{
 		key: "window.cordless", title: "Cords at {things}", kind: YesNo, ask: "Is it without any cord, chain or loop, on blinds and curtains too?",
