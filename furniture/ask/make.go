@@ -1,6 +1,7 @@
 package ask
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -16,8 +17,11 @@ type Options struct {
 	Keys []string // only these, asked once more; empty: everything that is still wanted
 }
 
-// New makes the sheet of a job: what this room and this bed need and what is not known well enough yet. It is a pure function; an error is
-// only for a job whose room cannot be put into numbers at all.
+// ErrNoOutline is returned for a job that does not say how many corners its room has.
+var ErrNoOutline = errors.New("the room has no corners yet: give it an outline, such as ABCD")
+
+// New makes the sheet of a job: what this room and this bed need and what is not known well enough yet. It is a pure function. Where the
+// readings are so wrong that no question can be answered, everything is asked. The error is ErrNoOutline.
 func New(j *job.Job, o Options) (Sheet, error) {
 	whole, err := wholeSheet(j)
 	if err != nil {
@@ -34,11 +38,15 @@ func New(j *job.Job, o Options) (Sheet, error) {
 
 // wholeSheet asks for everything that the room and the bed need, known or not: it gives every card its number.
 func wholeSheet(j *job.Job) (Sheet, error) {
-	scene, answers, err := fit.Answers(j)
-	if err != nil {
-		return Sheet{}, err
+	if len(j.Room.Outline) < 3 {
+		return Sheet{}, ErrNoOutline
 	}
-	w := newWalker(j, scene, needed(answers))
+	needs := ^fit.Facet(0)
+	scene, answers, err := fit.Answers(j)
+	if err == nil {
+		needs = needed(answers)
+	}
+	w := newWalker(j, scene, needs)
 	w.shape()
 	w.present()
 	w.walls()

@@ -74,9 +74,6 @@ func (w *walker) wallKeys() []string {
 // shape asks for what makes a drawing of the room: its walls, one or two diagonals, its height.
 func (w *walker) shape() {
 	w.group("The shape of the room", "About ten minutes for two: after this the room can be drawn.")
-	if len(w.corners) < 3 {
-		return
-	}
 	for _, key := range w.wallKeys() {
 		w.add("wall." + key + ".length")
 	}
@@ -132,9 +129,6 @@ func (w *walker) sees(i, k int) bool {
 
 // walls goes from wall to wall, and on each from its left end to its right one.
 func (w *walker) walls() {
-	if len(w.corners) < 3 {
-		return
-	}
 	for i, key := range w.wallKeys() {
 		title := "Wall " + between(key)
 		read, _ := w.j.Room.Wall(key)
