@@ -104,8 +104,8 @@ func (a askFlags) run(s *session, file *jobfile.File, sheet ask.Sheet) error {
 // drawn writes a sheet that has drawings.
 func (a askFlags) drawn(s *session, file *jobfile.File, sheet ask.Sheet, ext string) error {
 	scene, _, err := fit.Answers(&file.Job)
-	if err != nil {
-		return err
+	if err != nil { // readings so wrong that they give the room no shape are asked for all the same
+		scene = &fit.Scene{Job: &file.Job}
 	}
 	if ext == ".html" {
 		return written(s, a.out, func(w io.Writer) error { return writeForm(w, sheet, cardDrawings(scene, sheet, file)) })

@@ -28,7 +28,7 @@ func New(j *job.Job, o Options) (Sheet, error) {
 		return Sheet{}, err
 	}
 	if len(o.Keys) > 0 {
-		return again(j, whole, o.Keys), nil
+		return onceMore(j, whole, o.Keys), nil
 	}
 	if o.All {
 		return whole, nil
@@ -80,33 +80,6 @@ func (s Sheet) only(keep func(Card) bool) Sheet {
 		if len(g.Cards) > 0 {
 			s.Groups = append(s.Groups, g)
 		}
-	}
-	return s
-}
-
-// again keeps the cards of some keys, and makes one for each key that the whole sheet would not have asked for.
-func again(j *job.Job, whole Sheet, keys []string) Sheet {
-	s := whole.only(func(c Card) bool { return slices.Contains(keys, c.Key) })
-	s.Again = true
-	next := len(whole.Cards())
-	var rest Group
-	for _, key := range keys {
-		if _, there := s.Card(key); there || slices.ContainsFunc(rest.Cards, func(c Card) bool { return c.Key == key }) {
-			continue
-		}
-		w := newWalker(j, nil, ^fit.Facet(0))
-		w.add(key)
-		for _, g := range w.groups {
-			for _, c := range g.Cards {
-				next++
-				c.Number = next
-				rest.Cards = append(rest.Cards, c)
-			}
-		}
-	}
-	if len(rest.Cards) > 0 {
-		rest.Title = "Others"
-		s.Groups = append(s.Groups, rest)
 	}
 	return s
 }

@@ -220,7 +220,7 @@ func (r *reading) byKey(key string) (Card, bool) {
 		return c, true
 	}
 	i := strings.LastIndexByte(key, '.')
-	if i < 0 || !exists(r.j, key[:i]) {
+	if i < 0 || !exists(r.j, key[:i]) && !canBe(&r.j.Room, key[:i]) {
 		return Card{}, false
 	}
 	c, _, ok := r.walker.card(key)

@@ -114,6 +114,25 @@ func TestNumbersStay(t *testing.T) {
 	}
 }
 
+// TestOnceMore: what MeasureAgain names is asked as readings: a plumb line low and high, a ceiling at every corner. Answers to them are merged
+// into the job, where there was no plumb line and no such height.
+func TestOnceMore(t *testing.T) {
+	j := load(t, plain)
+	s := sheetOf(t, j, Options{Keys: []string{"wall.BC.plumb", "ceiling.main.height", "diagonal.BD.length"}})
+	want := strings.Fields("diagonal.BD.length ceiling.main.height.A.height ceiling.main.height.C.height wall.BC.plumb.1.low wall.BC.plumb.1.high ceiling.main.height.B.height ceiling.main.height.D.height")
+	if d := cmp.Diff(want, keysOf(s)); d != "" {
+		t.Error(d)
+	}
+	r := ReadReply(s.Text(Filled{Answers: map[string]Answered{"wall.BC.plumb.1.low": {Value: "2 in"}, "ceiling.main.height.D.height": {Value: "96"}}}), sheetOf(t, j, Options{All: true}), j)
+	merged, err := Merge(j, r)
+	if err != nil || len(r.Asks) > 0 {
+		t.Fatal(err, r.Asks)
+	}
+	if low, high := jobfile.Shown(merged, "wall.BC.plumb.1.low"), jobfile.Shown(merged, "ceiling.main.height.D.height"); low != `2"` || high != `8' 0"` {
+		t.Errorf("low %q, height %q", low, high)
+	}
+}
+
 // TestNoFirstValue: whatever was read, the sheet is the same: nothing on it gives a reading away.
 func TestNoFirstValue(t *testing.T) {
 	text := func(s string) string {

@@ -98,7 +98,7 @@ func (w *walker) diagonals() []string {
 	n := len(w.corners)
 	want := max(n-3, 2)
 	for i := 0; i < n && n > 3 && len(out) < want; i++ {
-		a, b := w.corners[i], w.corners[(i+2)%n]
+		a, b := w.corners[min(i, (i+2)%n)], w.corners[max(i, (i+2)%n)]
 		if !slices.Contains(out, a+b) && !slices.Contains(out, b+a) && w.sees(i, (i+2)%n) {
 			out = append(out, a+b)
 		}
