@@ -35,7 +35,7 @@ var mayImport = map[string]string{
 	"furniture/job/jobfile": "furniture/job room room/misread room/survey room/length room/geom furniture furniture/bunk furniture/timber furniture/yardstick",
 	"furniture/fit": "room room/survey room/length room/geom furniture furniture/bunk furniture/job furniture/steps furniture/yardstick " +
 		"furniture/people furniture/timber",
-	"furniture/ask":    "furniture/fit furniture/job room/survey room room/length",
+	"furniture/ask":    "furniture/fit furniture/job furniture/job/jobfile furniture/yardstick room/survey room room/length",
 	"furniture/worked": "furniture/fit furniture/people furniture/timber furniture/yardstick room/survey room/misread room/geom room/length",
 	"render":           "room/length",
 	"render/raster":    "render",
