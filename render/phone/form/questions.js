@@ -125,13 +125,13 @@ Object.assign(Reader.prototype, {
     if (q.unit === BARE) this.checkBare(q, nm)
     this.checkNear(q, nm)
     if (this.hedge) this.ask('R18', this.doubt(), this.option(nm, q.unit), READ_AGAIN)
-    return this.pending || this.value(nm)
+    return this.pending || this.value(nm, isMetric(q.unit === BARE ? this.own : q.unit))
   },
 
   doubt () { return this.hedge === '?' ? 'a question mark beside it' : 'an estimate: kept as told from memory' },
 
-  value (nm) {
-    const out = reading({outcome: 'value', value: nm.n, note64: this.note})
+  value (nm, metric) {
+    const out = reading({outcome: 'value', value: nm.n, metric, note64: this.note})
     if (this.note === 0) return out
     const remark = `value unchanged; remark of ${this.note > 0 ? '+1' : '-1'}/32 in kept beside it`
     return Object.assign(out, {rule: 'R14', reason: remark})

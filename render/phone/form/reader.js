@@ -1,5 +1,5 @@
 // What a typed text means: read(text, {unit: 'in' | 'mm' | '', field, near: [nm]}) returns
-// {outcome: 'value' | 'ask' | 'refuse', value, second, note64, question, offers, reason, rule}.
+// {outcome: 'value' | 'ask' | 'refuse', value, metric, second, note64, question, choices, reason, rule}.
 // Nothing is guessed: what has two meanings is asked about, what has none is refused.
 const ONE = rat(1n)
 const TWELVE = rat(12n)
@@ -32,7 +32,7 @@ function read (text, context) {
 }
 
 function reading (fields) {
-  const blank = {outcome: 'refuse', value: 0n, second: 0n, note64: 0, question: '', offers: [], reason: '', rule: ''}
+  const blank = {outcome: 'refuse', value: 0n, second: 0n, note64: 0, question: '', choices: [], reason: '', rule: ''}
   return Object.assign(blank, fields)
 }
 
@@ -217,9 +217,9 @@ class Reader {
     if (this.pending) return
     const words = options.map(o => o.text)
     const last = words.pop()
-    const offers = options.map(o => lengthOf(o.nm)).filter(l => l !== null)
+    const choices = options.filter(o => lengthOf(o.nm) !== null).map(o => ({text: o.text, length: o.nm.n}))
     const question = (words.length ? words.join(', ') + ' or ' : '') + last + '?'
-    this.pending = reading({outcome: 'ask', question, offers, reason, rule})
+    this.pending = reading({outcome: 'ask', question, choices, reason, rule})
   }
 
   // sum reads products joined by + (rule R6). A minus is read and asked about (rule R7).
