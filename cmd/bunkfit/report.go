@@ -140,16 +140,8 @@ func (r report) survey(s *fit.Scene) {
 		r.line("gap: %s", g.Text)
 	}
 	for _, c := range s.Survey.Conflicts {
-		size := length.Format(length.FromMM(abs(c.Size)), length.Style{Unit: r.unit})
-		r.line("two readings of %s differ by %s: take it again", c.Key, size)
+		r.line("%s", wrapped(s.Survey.Say(c, length.Style{Unit: r.unit}), 100, "  "))
 	}
-}
-
-func abs(x float64) float64 {
-	if x < 0 {
-		return -x
-	}
-	return x
 }
 
 // tally counts the verdicts in one line.
