@@ -13,9 +13,9 @@ import (
 
 var answersCommand = command{
 	name:    "answers",
-	args:    "JOB.toml [--json] [--all]",
-	summary: "hold the readings of a room against each other: what does not agree, what is missing, what to take again",
-	example: "bunkfit answers samples/measured-for-us.toml",
+	args:    "JOB.toml [REPLY.txt] [-o NEW.toml] [--json] [--all]",
+	summary: "take in a reply, and hold the readings of a room against each other",
+	example: "bunkfit answers samples/half-measured.toml reply.txt -o new.toml",
 }
 
 func init() { answersCommand.run = runAnswers }
@@ -24,16 +24,23 @@ func runAnswers(s *session, args []string) (int, error) {
 	f := s.flags(answersCommand)
 	asJSON := f.Bool("json", false, "print all that is known of every reading as JSON")
 	all := f.Bool("all", false, "list every reading")
+	out := f.String("o", "", "job file to write with the reply merged; the job itself is left as it is")
 	words, err := parse(f, args)
 	if err != nil {
 		return exitUsage, err
 	}
-	if len(words) != 1 {
-		return exitUsage, fmt.Errorf("answers wants one job file\nhint: %s", answersCommand.example)
+	if len(words) < 1 || len(words) > 2 || len(words) == 1 && *out != "" {
+		return exitUsage, fmt.Errorf("answers wants one job file, and a reply to merge where there is one\nhint: %s", answersCommand.example)
 	}
 	file, err := open(words[0])
 	if err != nil {
 		return exitUsage, err
+	}
+	var reply *ask.Reply
+	if len(words) == 2 {
+		if reply, err = takeReply(s, file, words[1], *out, *asJSON); err != nil {
+			return exitUsage, err
+		}
 	}
 	scene, answers, err := fit.Answers(&file.Job)
 	if err != nil {
@@ -41,11 +48,11 @@ func runAnswers(s *session, args []string) (int, error) {
 	}
 	r := readings{file, scene.Survey, ask.WhatIsMissing(scene.Survey, answers), ask.MeasureAgain(scene.Survey, answers, ask.Most)}
 	code := exitSettled
-	if len(r.s.Conflicts)+len(r.missing) > 0 {
+	if len(r.s.Conflicts)+len(r.missing) > 0 || reply != nil && !settledReply(reply) {
 		code = exitOpen
 	}
 	if *asJSON {
-		return code, writeJSON(s.out, r.json())
+		return code, writeJSON(s.out, r.jsonWith(reply))
 	}
 	report{s: s, unit: unitOf(file.Job.Unit), all: *all, job: &file.Job}.readings(r)
 	return code, nil

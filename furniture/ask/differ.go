@@ -39,13 +39,31 @@ func takenOf(j *job.Job, key string) []taken {
 		r := length.Read(jobfile.Shown(j, at), length.Context{Unit: unitOf(j.Unit)})
 		out = append(out, taken{
 			value: r.Value, light: r.Note64, how: how, by: jobfile.Shown(j, at+".by"), when: jobfile.Shown(j, at+".when"), ours: true,
-			turned: strings.HasPrefix(jobfile.Shown(j, at+".note"), "from the other end"),
+			turned: turnedNote(jobfile.Shown(j, at+".note")),
 		})
 	}
 	return out
 }
 
-// known marks the answers that the job holds already, each reading of it once.
+// setAsideOf lists the readings of a key that no longer count, as they were read.
+func setAsideOf(j *job.Job, key string) []taken {
+	var out []taken
+	for _, r := range j.Replaced {
+		for _, was := range r.Was {
+			if r.Reading == key {
+				out = append(out, taken{value: was.Value, light: was.Light, by: was.By, when: was.When, turned: turnedNote(was.Note)})
+			}
+		}
+	}
+	return out
+}
+
+// fromOther begins the note of a reading that was taken from the other end.
+const fromOther = "from the other end"
+
+func turnedNote(note string) bool { return strings.HasPrefix(note, fromOther) }
+
+// known marks the answers that the job holds already, also among what no longer counts, each reading of it once.
 func (r *reading) known() {
 	have := map[string][]taken{}
 	for i := range r.out.Got {
@@ -54,7 +72,7 @@ func (r *reading) known() {
 			g.Known = r.agrees(g.Key, g.Word)
 		} else {
 			if _, ok := have[g.Key]; !ok {
-				have[g.Key] = takenOf(r.j, g.Key)
+				have[g.Key] = append(takenOf(r.j, g.Key), setAsideOf(r.j, g.Key)...)
 			}
 			list := have[g.Key]
 			for k, t := range list {

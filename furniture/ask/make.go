@@ -2,6 +2,7 @@ package ask
 
 import (
 	"slices"
+	"strings"
 
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/job"
@@ -105,9 +106,14 @@ func again(j *job.Job, whole Sheet, keys []string) Sheet {
 // open tells whether what a card asks for is not known well enough: nobody said, or it was read less than twice where it can be read from
 // both ends, less than once where it cannot.
 func open(j *job.Job, c Card) bool {
+	element, last := c.Key[:strings.LastIndexByte(c.Key, '.')], c.Key[strings.LastIndexByte(c.Key, '.')+1:]
 	switch {
 	case c.Kind != Length:
 		return !said(j, c.Key)
+	case last == "far" && firm(readings(j, element+".at"), 2) && firm(readings(j, element+".wide"), 2):
+		return false // its near side and its width tell
+	case jobfile.Shown(j, element+".found") == "twice" && len(readings(j, c.Key)) > 0:
+		return false
 	case c.Other == "":
 		return !firm(readings(j, c.Key), 1)
 	}

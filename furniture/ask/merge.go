@@ -76,8 +76,7 @@ func (m *merger) reading(g Got) {
 	m.set(key+".when", g.When)
 	note := g.Note
 	if g.Turned {
-		note = strings.TrimSpace("from the other end; " + note)
-		note = strings.TrimSuffix(note, ";")
+		note = strings.TrimSuffix(fromOther+"; "+note, "; ")
 	}
 	m.set(key+".note", note)
 }
