@@ -1,109 +1,110 @@
 package phone
 
 import (
-	"crypto/sha256"
-	"encoding/base64"
-	"fmt"
 	"html/template"
-	"image/color"
-	"slices"
 	"strings"
+	"unicode/utf8"
 
-	"bunkwright/render"
+	"bunkwright/furniture/ask"
+	"bunkwright/render/svg"
+	"bunkwright/room/length"
 )
 
 // page is what the template shows.
 type page struct {
-	Title   string
+	ask.Sheet
 	Heading string
-	Intro   []string
-	Cards   []cardPage
+	Bring   string
+	Count   int
+	Groups  []group
 	Blank   string // the reply to copy and fill in by hand
 	Policy  string
 	Style   template.CSS
 	Script  template.JS
-	Sheet   sheetData
+	Defs    template.HTML
+	Data    sheetData
 }
 
-// cardPage is a card as it stands on the page before the script gives it its blanks.
-type cardPage struct {
-	ID, Title  string
-	Drawing    template.HTML
-	Lines      []line
-	Why, Photo string
+type group struct {
+	Title, Lead string
+	Cards       []card
 }
 
-// line is a name and what it says: From, the plaster in corner A.
-type line struct{ Name, Words string }
+// card is a card as it stands on the page before the script gives it its blanks.
+type card struct {
+	ask.Card
+	Drawing template.HTML
+	Usual   bool   // asks what the tape says, as most do
+	Choices string // what may be answered, for who reads the list
+}
 
-// sheetData is what the script knows.
+// sheetData is what the script knows beside what stands on the page.
 type sheetData struct {
-	ID    string     `json:"id"`
-	Title string     `json:"title"`
-	Unit  string     `json:"unit"`
-	Cards []cardData `json:"cards"`
+	Job     string     `json:"job"`
+	Version string     `json:"version"`
+	Name    string     `json:"name"`
+	Unit    string     `json:"unit"`
+	Cards   []cardData `json:"cards"`
 }
 
 type cardData struct {
-	ID     string  `json:"id"`
-	Title  string  `json:"title"`
-	Group  string  `json:"group"`
-	Where  string  `json:"where"`
-	Field  string  `json:"field"`
-	Photo  bool    `json:"photo"`
-	Blanks []blank `json:"blanks"`
+	Number int          `json:"n"`
+	Key    string       `json:"key"`
+	Kind   ask.Kind     `json:"kind,omitempty"`  // "" for a length
+	Field  length.Field `json:"field,omitempty"` // "" for any length
+	Words  [][2]string  `json:"words,omitempty"` // value and label
 }
 
-// blank is one field of a card.
-type blank struct {
-	Label string `json:"label"`
-	Hint  string `json:"hint"`
-}
-
-// script is the whole program of the page, closed against anything else on it.
-func script() string {
-	return "(() => {\n'use strict'\n" + lean(append(slices.Clone(readerFiles), pageFiles...)...) + "begin()\n})()\n"
-}
-
-// style is the page's style with the palette's colours by day and by night.
-func style() string {
-	return ":root{" + inkVariables(render.Light) + "}\n@media (prefers-color-scheme:dark){:root{" + inkVariables(render.Dark) + "}}\n" +
-		inkClasses() + lean("form.css")
-}
-
-func inks() []render.Ink {
-	var list []render.Ink
-	for i := render.InkMain; i.String() != "unknown"; i++ {
-		list = append(list, i)
+func pageOf(sheet ask.Sheet, drawn svg.Inlined) page {
+	style, program := style()+drawn.Style, script()
+	p := page{
+		Sheet: sheet, Heading: "Measuring the room", Bring: upper(strings.Join(sheet.Bring, "; ")), Count: len(sheet.Cards()), Blank: sheet.Form(),
+		Policy: policy(style, program), Style: template.CSS(style), Script: template.JS(program), Defs: template.HTML(drawn.Defs),
+		Data: sheetData{Job: sheet.Job, Version: sheet.Version, Name: sheet.Name, Unit: sheet.Unit, Cards: []cardData{}},
 	}
-	return list
-}
-
-func inkVariables(p render.Palette) string {
-	var all strings.Builder
-	for _, i := range inks() {
-		fmt.Fprintf(&all, "--%s:%s;", i, hex(p.Color(i)))
+	if sheet.Again {
+		p.Heading = "A few readings once more"
 	}
-	return all.String()
-}
-
-func inkClasses() string {
-	var all strings.Builder
-	for _, i := range inks() {
-		fmt.Fprintf(&all, ".fill-%s{fill:var(--%[1]s)}.stroke-%[1]s{stroke:var(--%[1]s)}\n", i)
+	for _, g := range sheet.Groups {
+		shown := group{Title: g.Title, Lead: g.Lead}
+		for _, c := range g.Cards {
+			drawing := template.HTML(drawn.Parts[len(p.Data.Cards)])
+			shown.Cards = append(shown.Cards, card{c, drawing, c.Kind == ask.Length && c.Ask == usual, choices(c)})
+			p.Data.Cards = append(p.Data.Cards, dataOf(c))
+		}
+		p.Groups = append(p.Groups, shown)
 	}
-	return all.String()
+	return p
 }
 
-func hex(c color.RGBA) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
+// usual is what most cards ask. The page's script says it in its own words.
+const usual = "What does the tape say?"
 
-// policy allows this script and this style and nothing else: no network, no pictures from elsewhere, nothing that a name could
-// bring in.
-func policy(style, script string) string {
-	return fmt.Sprintf("default-src 'none'; style-src %s; script-src %s; base-uri 'none'; form-action 'none'", digest(style), digest(script))
+func dataOf(c ask.Card) cardData {
+	d := cardData{Number: c.Number, Key: c.Key, Kind: c.Kind, Field: c.Field}
+	if c.Kind == ask.Length {
+		d.Kind = ""
+	}
+	for _, w := range c.Words {
+		d.Words = append(d.Words, [2]string{w.Value, w.Label})
+	}
+	return d
 }
 
-func digest(text string) string {
-	sum := sha256.Sum256([]byte(text))
-	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
+// choices lists what a card may be answered with.
+func choices(c ask.Card) string {
+	var labels []string
+	for _, w := range c.Words {
+		labels = append(labels, w.Label)
+	}
+	if c.Kind == ask.YesNo {
+		labels = []string{"yes", "no"}
+	}
+	return strings.Join(labels, ", ")
+}
+
+// upper makes a sentence of words: its first letter large.
+func upper(words string) string {
+	_, n := utf8.DecodeRuneInString(words)
+	return strings.ToUpper(words[:n]) + words[n:]
 }

@@ -3,8 +3,13 @@ package phone
 
 import (
 	"embed"
+	"fmt"
 	"html/template"
-	"strings"
+	"io"
+
+	"bunkwright/furniture/ask"
+	"bunkwright/render"
+	"bunkwright/render/svg"
 )
 
 //go:embed form
@@ -12,26 +17,19 @@ var form embed.FS
 
 var pageTemplate = template.Must(template.New("form.html").ParseFS(form, "form/form.html"))
 
-// The scripts, in the order they build on each other. The reader follows room/length rule by rule; a test compares the two.
-var (
-	readerFiles = []string{"exact.js", "words.js", "lex.js", "reader.js", "questions.js", "section.js"}
-	pageFiles   = []string{"echo.js", "keep.js", "page.js", "card.js", "reply.js", "end.js", "views.js"}
-)
-
-// lean returns the embedded files as one text, without their comment lines and their indents: a phone does not read them.
-func lean(names ...string) string {
-	var all strings.Builder
-	for _, name := range names {
-		data, err := form.ReadFile("form/" + name)
-		if err != nil {
-			panic(err) // embedded above
-		}
-		for line := range strings.Lines(string(data)) {
-			line = strings.TrimSpace(line)
-			if line != "" && !strings.HasPrefix(line, "//") && !strings.HasPrefix(line, "/*") {
-				all.WriteString(line + "\n")
-			}
-		}
+// Write writes the sheet as one HTML file with everything inside. It holds a drawing for each card, in the order of
+// sheet.Cards(), one without marks where there is nothing to show. The same sheet gives the same bytes.
+//
+// The page asks card by card and sends the reply that ask.ReadReply reads. Where no script may run it reads as a list with a
+// reply to copy and fill in. It asks for nothing outside itself and forbids itself to (Content-Security-Policy).
+func Write(w io.Writer, sheet ask.Sheet, drawings []render.Drawing) error {
+	cards := sheet.Cards()
+	if len(drawings) != len(cards) {
+		return fmt.Errorf("asking sheet: %d drawings for %d cards", len(drawings), len(cards))
 	}
-	return all.String()
+	drawn, err := svg.Inline(drawings)
+	if err != nil {
+		return fmt.Errorf("asking sheet: %w", err)
+	}
+	return pageTemplate.Execute(w, pageOf(sheet, drawn))
 }

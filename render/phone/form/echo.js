@@ -1,19 +1,25 @@
 // What the form says it understood, in words, so that a slip of the thumb is seen before it is sent.
 
-// counted writes a number with its unit: 1 foot, 2 feet.
-function counted (n, one, many) { return n + ' ' + (n === '1' ? one : many) }
+// spoken writes a reading in words, the way it was typed: metric, or feet and inches.
+function spoken (got) {
+  const l = got.value
+  const more = got.note64 > 0 ? ', a little more' : got.note64 < 0 ? ', a little less' : ''
+  if (got.metric) return metricWords(l) + more
+  return (l % SIXTY_FOURTH === 0n ? inchWords(l) : exactText(l)) + more
+}
 
-// spoken writes a length in words, the way it was typed: metric, or feet and inches.
-function spoken (l, metric) {
-  if (metric) return plainText(l, MM_NM, 6) + ' mm' + (l >= UNITS[METRE].nm ? ' (' + plainText(l, UNITS[METRE].nm, 9) + ' m)' : '')
-  if (l % SIXTY_FOURTH !== 0n) return exactText(l)
+function metricWords (l) {
+  const metres = l >= UNITS[METRE].nm ? ' (' + plainText(l, UNITS[METRE].nm, 9) + ' m)' : ''
+  return plainText(l, MM_NM, 6) + ' mm' + metres
+}
+
+function inchWords (l) {
   const feet = l / FOOT_NM
   const rest = l % FOOT_NM
-  const inches = inchesText(rest)
-  const tail = counted(inches, 'inch', rest < INCH_NM && rest > 0n ? 'inch' : 'inches')
-  if (feet === 0n) return tail
-  const head = counted(String(feet), 'foot', 'feet') + (rest === 0n ? '' : ' ' + tail)
-  return head + ' (' + inchesText(l) + ' in)'
+  const inches = inchesText(rest) + (rest > 0n && rest <= INCH_NM ? ' inch' : ' inches')
+  if (feet === 0n) return inches
+  const head = feet + (feet === 1n ? ' foot' : ' feet')
+  return head + (rest === 0n ? '' : ' ' + inches) + ' (' + inchesText(l) + ' in)'
 }
 
 // exactText writes a length without rounding: in inches where they are short, otherwise in millimetres.

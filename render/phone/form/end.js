@@ -14,16 +14,17 @@ function endParts () {
 }
 
 function groupRows () {
-  const names = Array.from(new Set(sheet.cards.map(c => c.group)))
+  const names = Array.from(new Set(sheet.cards.map(groupOf)))
   return names.map(name => {
-    const cards = sheet.cards.filter(c => c.group === name)
+    const cards = sheet.cards.filter(c => groupOf(c) === name)
     const n = countIn(cards)
     const kind = n === cards.length ? 'in' : n > 0 ? 'part' : 'out'
     return make('li', {}, dot(kind), make('span', {}, name), make('b', {}, n === cards.length ? 'all ' + n : n + ' of ' + cards.length))
   })
 }
 
-const SHOWN = 4 // missing cards listed at once, so that sending stays in sight
+// SHOWN is how many missing cards are listed at once, so that sending stays in sight.
+const SHOWN = 4
 
 function missingParts (missing) {
   if (!missing.length) return []
@@ -41,13 +42,13 @@ function missingParts (missing) {
 }
 
 function missingRow (card) {
-  const row = button('', () => go(card.id))
-  row.append(dot('out'), make('span', {}, card.title), make('small', {}, card.where))
+  const row = button('', () => go(card.key))
+  row.append(dot('out'), make('span', {}, titleOf(card)))
   return make('li', {}, row)
 }
 
 function photoLine () {
-  const n = sheet.cards.filter(c => c.photo && isIn(c)).length
+  const n = sheet.cards.filter(c => elementOf(c).querySelector('.photo') && isIn(c)).length
   if (!n) return null
   return make('p', {}, n === 1 ? 'Then send the photo in the same message.' : `Then send the ${n} photos in the same message.`)
 }
@@ -59,7 +60,7 @@ function sendParts () {
   const said = make('p', {className: 'said', role: 'status'})
   const shown = make('pre', {tabIndex: 0, hidden: true}, text)
   const show = words => { shown.hidden = false; said.textContent = words }
-  const share = () => navigator.share({title: sheet.title, text}).then(
+  const share = () => navigator.share({text}).then(
     () => { said.textContent = 'Handed over.' },
     e => { if (e.name !== 'AbortError') show('This phone does not share from here: copy the text or save the file.') })
   const copy = () => copied(text, shown).then(
@@ -91,7 +92,7 @@ function copied (text, shown) {
   })
 }
 
-const fileName = () => 'reply ' + sheet.id.replace(/[^A-Za-z0-9-]+/g, '-') + '.txt'
+const fileName = () => 'reply-' + sheet.job + '-' + sheet.version + '.txt'
 
 function saveFile (text) {
   const url = URL.createObjectURL(new Blob([text], {type: 'text/plain;charset=utf-8'}))

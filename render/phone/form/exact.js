@@ -13,7 +13,8 @@ const INCH_NM = UNITS[INCH].nm
 const FOOT_NM = UNITS[FOOT].nm
 const MM_NM = UNITS[MILLIMETRE].nm
 const SIXTY_FOURTH = INCH_NM / 64n
-const MOST_READ = 1000000000000n // 1 km: more than that is a slip in any house
+// 1 km: more than that is a slip in any house.
+const MOST_READ = 1000000000000n
 
 const isMetric = unit => unit >= MILLIMETRE
 const isImperial = unit => unit === FOOT || unit === INCH

@@ -1,5 +1,5 @@
 // What was entered, kept on this phone between openings where the browser allows it.
-// state: {by, view, cards: {id: {values, note, skip}}}
+// state: {by, unit, day, view, cards: {key: {values, note, skip}}}
 class Keeper {
   constructor (name) {
     this.name = name
@@ -17,7 +17,7 @@ class Keeper {
   }
 
   load () {
-    const empty = {by: '', view: 'start', cards: {}}
+    const empty = {by: '', unit: '', day: '', view: 'start', cards: {}}
     try {
       const kept = JSON.parse(localStorage.getItem(this.name))
       return kept && kept.cards && typeof kept.cards === 'object' ? Object.assign(empty, kept) : empty

@@ -3,8 +3,10 @@
 // Nothing is guessed: what has two meanings is asked about, what has none is refused.
 const ONE = rat(1n)
 const TWELVE = rat(12n)
-const TALLEST = rat(24n) // bounds the feet of a number that is taken for feet without a mark
-const LONGEST_TAPE = rat(50000n * MM_NM) // bounds figures in groups of three, which may also be two numbers
+// TALLEST bounds the feet of a number that is taken for feet without a mark, LONGEST_TAPE figures in
+// groups of three, which may also be two numbers.
+const TALLEST = rat(24n)
+const LONGEST_TAPE = rat(50000n * MM_NM)
 const END = {kind: 'end', unit: BARE, text: '', gap: false, sep: ''}
 
 const READ_AGAIN = {text: 'read it again'}
@@ -139,7 +141,8 @@ class Reader {
     this.pos = 0
     this.note = 0
     this.hedge = ''
-    this.pending = null // the first question found
+    // the first question found
+    this.pending = null
   }
 
   peek (n = 0) { return this.toks[this.pos + n] || END }
