@@ -41,7 +41,8 @@ func (r *reading) typed(b *block, l Line) {
 // brokenLine is an answer of a form that ends within its key.
 var brokenLine = regexp.MustCompile(`^\d{1,4}\s+[a-z_]+\.\S*$`)
 
-// pieces cuts a line at semicolons, and at commas that no figure follows at once: "9 ft 10, window" but not "170,5 cm".
+// pieces cuts a line at semicolons, and at commas that a blank follows: "9 ft 10, window" but not "170,5 cm". A piece without a value says
+// what the next one is about.
 func pieces(line string) []string {
 	var out []string
 	from := 0
@@ -54,6 +55,9 @@ func pieces(line string) []string {
 	out = append(out, line[from:])
 	for i := range out {
 		out[i] = strings.TrimSpace(out[i])
+		if i > 0 && clauseOf(out[i-1]).value == "" && clauseOf(out[i]).value != "" {
+			out[i-1], out[i] = "", strings.TrimSpace(out[i-1]+", "+out[i])
+		}
 	}
 	return slices.DeleteFunc(out, func(s string) bool { return s == "" })
 }
