@@ -14,6 +14,7 @@ import (
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/render/pdf"
+	"bunkwright/render/phone"
 	"bunkwright/render/view"
 )
 
@@ -110,7 +111,7 @@ func (a askFlags) drawn(s *session, file *jobfile.File, sheet ask.Sheet, ext str
 		scene = &fit.Scene{Job: &file.Job}
 	}
 	if ext == ".html" {
-		return written(s, a.out, func(w io.Writer) error { return writeForm(w, sheet, cardDrawings(scene, sheet, file)) })
+		return written(s, a.out, func(w io.Writer) error { return phone.Write(w, sheet, cardDrawings(scene, sheet, file)) })
 	}
 	if len(sheet.Groups) == 0 {
 		return errors.New("nothing is left to ask\nhint: --all asks for everything once more")
@@ -125,11 +126,6 @@ func cardDrawings(scene *fit.Scene, sheet ask.Sheet, file *jobfile.File) []rende
 		out = append(out, view.CardDrawing(scene, c, view.Options{Unit: unitOf(file.Job.Unit)}))
 	}
 	return out
-}
-
-// writeForm writes the sheet as a form for a phone.
-var writeForm = func(io.Writer, ask.Sheet, []render.Drawing) error {
-	return errors.New("the form for a phone is not part of this program yet\nhint: -o sheet.pdf, or the list that is printed without -o")
 }
 
 // pages writes the sheet for paper.
