@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -77,7 +78,8 @@ func askSheet(file *jobfile.File, again string, all bool) (ask.Sheet, error) {
 	}
 	sheet, err := ask.New(&file.Job, o)
 	for _, key := range o.Keys {
-		if _, ok := sheet.Card(key); !ok && err == nil {
+		asked := func(c ask.Card) bool { return c.Key == key || strings.HasPrefix(c.Key, key+".") }
+		if err == nil && !slices.ContainsFunc(sheet.Cards(), asked) {
 			err = fmt.Errorf("--again %s: the job has no reading of that name\nhint: such as wall.AB.length; bunkfit answers JOB.toml names those worth taking again", key)
 		}
 	}

@@ -23,7 +23,8 @@ func onceMore(j *job.Job, whole Sheet, keys []string) Sheet {
 	w.n = len(whole.Cards())
 	w.group("Others", "")
 	for _, k := range wanted {
-		if _, there := s.Card(k); !there {
+		_, there := s.Card(k)
+		if i := strings.LastIndexByte(k, '.'); !there && i >= 0 && (exists(j, k[:i]) || canBe(&j.Room, k[:i])) {
 			w.add(k)
 		}
 	}

@@ -27,7 +27,7 @@ func (r *reading) typed(b *block, l Line) {
 		r.unread(l, "the beginning of an answer")
 		return
 	}
-	for _, text := range pieces(l.Text) {
+	for _, text := range r.joined(pieces(l.Text)) {
 		c := clauseOf(text)
 		here := Line{Number: l.Number, Text: text}
 		if c.value == "" || !r.speaks(c) {
@@ -38,10 +38,25 @@ func (r *reading) typed(b *block, l Line) {
 	}
 }
 
+// joined puts a value that names nothing behind the piece before it: "A to B 12', or 12' 1" is one piece with two values.
+func (r *reading) joined(list []string) []string {
+	var out []string
+	for _, text := range list {
+		c := clauseOf(text)
+		if n := len(out); n > 0 && c.value != "" && !r.speaks(c) {
+			out[n-1] += ", " + text
+			continue
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
 // brokenLine is an answer of a form that ends within its key.
 var brokenLine = regexp.MustCompile(`^\d{1,4}\s+[a-z_]+\.\S*$`)
 
-// pieces cuts a line at semicolons, and at commas that no figure follows at once: "9 ft 10, window" but not "170,5 cm".
+// pieces cuts a line at semicolons, and at commas that a blank follows: "9 ft 10, window" but not "170,5 cm". A piece without a value says
+// what the next one is about.
 func pieces(line string) []string {
 	var out []string
 	from := 0
@@ -54,6 +69,9 @@ func pieces(line string) []string {
 	out = append(out, line[from:])
 	for i := range out {
 		out[i] = strings.TrimSpace(out[i])
+		if i > 0 && clauseOf(out[i-1]).value == "" && clauseOf(out[i]).value != "" {
+			out[i-1], out[i] = "", strings.TrimSpace(out[i-1]+", "+out[i])
+		}
 	}
 	return slices.DeleteFunc(out, func(s string) bool { return s == "" })
 }
