@@ -98,7 +98,7 @@ function cardParts (card, i) {
   const form = make('form', {
     noValidate: true,
     autocomplete: 'off',
-    on: {submit: e => { e.preventDefault(); go(after(i)) }, keydown: enterMovesOn}
+    on: {submit: e => { e.preventDefault(); onward(form, after(i)) }, keydown: e => { pressed = e }}
   }, ...blanksOf(card), photo || '', notePart(card), skip.panel, make('div', {className: 'buttons'},
     button('Back', () => go(i === 0 ? 'start' : sheet.cards[i - 1].key)),
     skip.opener,
@@ -108,12 +108,20 @@ function cardParts (card, i) {
 
 const after = i => i + 1 < sheet.cards.length ? sheet.cards[i + 1].key : 'end'
 
-// enterMovesOn: the Enter key of a blank goes to the next blank of the card, and from the last on to the next card.
-function enterMovesOn (e) {
-  if (e.key !== 'Enter' || e.isComposing || e.target.type !== 'text') return
-  const inputs = Array.from(e.currentTarget.querySelectorAll('.field input'))
-  const next = inputs[inputs.indexOf(e.target) + 1]
-  if (!next || !inputs.includes(e.target)) return
-  e.preventDefault()
-  next.focus()
+// onward goes to the next blank or view.
+function onward (form, view) {
+  const next = nextBlank(form)
+  pressed = null
+  next ? next.focus() : go(view)
+}
+
+// pressed is the last key on a card.
+let pressed = null
+
+// nextBlank is the blank that the Enter key goes to: the one below on the same card. From the last, and from
+// a button, it is on to the next card.
+function nextBlank (form) {
+  const inputs = Array.from(form.querySelectorAll('.field input[type=text]'))
+  const at = inputs.indexOf(document.activeElement)
+  return pressed && pressed.key === 'Enter' && pressed.target === document.activeElement && at >= 0 ? inputs[at + 1] : undefined
 }
