@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -77,7 +78,8 @@ func askSheet(file *jobfile.File, again string, all bool) (ask.Sheet, error) {
 	}
 	sheet, err := ask.New(&file.Job, o)
 	for _, key := range o.Keys {
-		if _, ok := sheet.Card(key); !ok && err == nil {
+		asked := func(c ask.Card) bool { return c.Key == key || strings.HasPrefix(c.Key, key+".") }
+		if err == nil && !slices.ContainsFunc(sheet.Cards(), asked) {
 			err = fmt.Errorf("--again %s: the job has no reading of that name\nhint: such as wall.AB.length; bunkfit answers JOB.toml names those worth taking again", key)
 		}
 	}
@@ -105,8 +107,8 @@ func (a askFlags) run(s *session, file *jobfile.File, sheet ask.Sheet) error {
 // drawn writes a sheet that has drawings.
 func (a askFlags) drawn(s *session, file *jobfile.File, sheet ask.Sheet, ext string) error {
 	scene, _, err := fit.Answers(&file.Job)
-	if err != nil {
-		return err
+	if err != nil { // readings so wrong that they give the room no shape are asked for all the same
+		scene = &fit.Scene{Job: &file.Job}
 	}
 	if ext == ".html" {
 		return written(s, a.out, func(w io.Writer) error { return phone.Write(w, sheet, cardDrawings(scene, sheet, file)) })

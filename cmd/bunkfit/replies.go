@@ -83,7 +83,8 @@ func printReply(w io.Writer, r ask.Reply, sheet ask.Sheet, j *job.Job) {
 	}
 	fmt.Fprintln(w)
 	for _, remark := range replyRemarks(r, sheet) {
-		fmt.Fprintf(w, "  %s\n", wrapped(remark, 98, "    "))
+		indent := remark[:len(remark)-len(strings.TrimLeft(remark, " "))]
+		fmt.Fprintf(w, "  %s%s\n", indent, wrapped(remark, 98, "    "))
 	}
 	for _, g := range r.Got {
 		if !g.Known {
@@ -104,7 +105,7 @@ func replyRemarks(r ask.Reply, sheet ask.Sheet) []string {
 		out = append(out, fmt.Sprintf("it answers sheet %s, and the sheet of this job is now %s: a number without its key is asked about", r.Sheet, sheet.Version))
 	}
 	if r.Job == "" && len(r.Asks) > 0 {
-		out = append(out, fmt.Sprintf("it names no sheet; where it answers this one, put this line at its top: %s", sheet.Head()))
+		out = append(out, "it names no sheet; where it answers this one, put this line at its top:", "    "+sheet.Head())
 	}
 	if r.Cut {
 		out = append(out, "it may be cut off: ask whether this is all of it")

@@ -59,7 +59,7 @@ func (w *walker) plainCard(key string, described jobfile.Row) (Card, fit.Facet, 
 func thingRef(element string) string {
 	switch table, _, _ := strings.Cut(element, "."); table {
 	case "wall":
-		if strings.Count(element, ".") > 1 {
+		if strings.Contains(element, ".stud.") {
 			return element
 		}
 		return ""

@@ -123,6 +123,9 @@ func (r *reading) apart(got []Got) {
 			all = append(all, taken{value: g.Value, light: g.Light, how: room.Once, by: g.By, when: g.When, turned: g.Turned})
 		}
 	}
+	if len(all) < 2 {
+		return
+	}
 	u := r.j.Uncertainties().Reading
 	far := false
 	lo, hi := all[0].value, all[0].value

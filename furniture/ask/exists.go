@@ -26,7 +26,10 @@ func exists(j *job.Job, element string) bool {
 		if len(parts) < 4 || i < 0 {
 			return i >= 0
 		}
-		studs := r.Walls[i].Studs
+		studs, plumbs := r.Walls[i].Studs, r.Walls[i].Plumbs
+		if parts[2] == "plumb" {
+			return indexOf(len(plumbs), func(k int) string { return plumbs[k].Key }, parts[3]) >= 0
+		}
 		return indexOf(len(studs), func(k int) string { return studs[k].Key }, parts[3]) >= 0
 	case "ceiling":
 		i := named(len(r.Ceilings), func(i int) string { return r.Ceilings[i].Key })
@@ -40,6 +43,31 @@ func exists(j *job.Job, element string) bool {
 	}
 	n, key := list(r, parts[0])
 	return named(n, key) >= 0
+}
+
+// canBe tells whether a table that a job does not have yet is one that a reading may begin: of a wall, a diagonal, a height at a corner.
+func canBe(r *room.Room, element string) bool {
+	p := strings.Split(element, ".")
+	n := len(r.Outline)
+	from, to := -1, -1
+	if len(p) > 1 && len(p[1]) == 2 {
+		from, to = strings.IndexByte(r.Outline, p[1][0]), strings.IndexByte(r.Outline, p[1][1])
+	}
+	wall := from >= 0 && to == (from+1)%n
+	switch {
+	case p[0] == "wall" && len(p) == 4:
+		i, err := strconv.Atoi(p[3])
+		return wall && err == nil && i >= 1 && i < 100 && strconv.Itoa(i) == p[3] && (p[2] == "stud" || p[2] == "plumb")
+	case p[0] == "wall":
+		return wall && len(p) == 2
+	case p[0] == "diagonal":
+		other := func(i int) string { return r.Diagonals[i].Key }
+		return len(p) == 2 && from >= 0 && from < to && !wall && from != (to+1)%n && indexOf(len(r.Diagonals), other, p[1][1:]+p[1][:1]) < 0
+	case p[0] == "ceiling":
+		return len(p) == 4 && p[2] == "height" && len(p[3]) == 1 && strings.Contains(r.Outline, p[3]) &&
+			(p[1] == "main" && len(r.Ceilings) == 0 || indexOf(len(r.Ceilings), func(i int) string { return r.Ceilings[i].Key }, p[1]) >= 0)
+	}
+	return false
 }
 
 // list gives the length and the keys of a list of the room.

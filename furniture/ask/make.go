@@ -1,6 +1,7 @@
 package ask
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -16,15 +17,18 @@ type Options struct {
 	Keys []string // only these, asked once more; empty: everything that is still wanted
 }
 
-// New makes the sheet of a job: what this room and this bed need and what is not known well enough yet. It is a pure function; an error is
-// only for a job whose room cannot be put into numbers at all.
+// ErrNoOutline is returned for a job that does not say how many corners its room has.
+var ErrNoOutline = errors.New("the room has no corners yet: give it an outline, such as ABCD")
+
+// New makes the sheet of a job: what this room and this bed need and what is not known well enough yet. It is a pure function. Where the
+// readings are so wrong that no question can be answered, everything is asked. The error is ErrNoOutline.
 func New(j *job.Job, o Options) (Sheet, error) {
 	whole, err := wholeSheet(j)
 	if err != nil {
 		return Sheet{}, err
 	}
 	if len(o.Keys) > 0 {
-		return again(j, whole, o.Keys), nil
+		return onceMore(j, whole, o.Keys), nil
 	}
 	if o.All {
 		return whole, nil
@@ -34,11 +38,15 @@ func New(j *job.Job, o Options) (Sheet, error) {
 
 // wholeSheet asks for everything that the room and the bed need, known or not: it gives every card its number.
 func wholeSheet(j *job.Job) (Sheet, error) {
-	scene, answers, err := fit.Answers(j)
-	if err != nil {
-		return Sheet{}, err
+	if len(j.Room.Outline) < 3 {
+		return Sheet{}, ErrNoOutline
 	}
-	w := newWalker(j, scene, needed(answers))
+	needs := ^fit.Facet(0)
+	scene, answers, err := fit.Answers(j)
+	if err == nil {
+		needs = needed(answers)
+	}
+	w := newWalker(j, scene, needs)
 	w.shape()
 	w.present()
 	w.walls()
@@ -72,33 +80,6 @@ func (s Sheet) only(keep func(Card) bool) Sheet {
 		if len(g.Cards) > 0 {
 			s.Groups = append(s.Groups, g)
 		}
-	}
-	return s
-}
-
-// again keeps the cards of some keys, and makes one for each key that the whole sheet would not have asked for.
-func again(j *job.Job, whole Sheet, keys []string) Sheet {
-	s := whole.only(func(c Card) bool { return slices.Contains(keys, c.Key) })
-	s.Again = true
-	next := len(whole.Cards())
-	var rest Group
-	for _, key := range keys {
-		if _, there := s.Card(key); there || slices.ContainsFunc(rest.Cards, func(c Card) bool { return c.Key == key }) {
-			continue
-		}
-		w := newWalker(j, nil, ^fit.Facet(0))
-		w.add(key)
-		for _, g := range w.groups {
-			for _, c := range g.Cards {
-				next++
-				c.Number = next
-				rest.Cards = append(rest.Cards, c)
-			}
-		}
-	}
-	if len(rest.Cards) > 0 {
-		rest.Title = "Others"
-		s.Groups = append(s.Groups, rest)
 	}
 	return s
 }

@@ -125,7 +125,7 @@ func (m *merger) ensure(element string) error {
 		if err := m.addAll("wall", parts[1]); err != nil {
 			return err
 		}
-		return m.add("wall."+parts[1]+".stud", parts[3])
+		return m.add("wall."+parts[1]+"."+parts[2], parts[3])
 	case parts[0] == "door" && parts[1] == roomDoor && len(m.j.Room.Outline) > 1:
 		return m.add("door", roomDoor, jobfile.Change{Key: "wall", Text: m.j.Room.Outline[:2]})
 	}

@@ -88,7 +88,7 @@ type Line struct {
 // ReadReply reads a text that came back for a job. The sheet is the one of the job as it is now, with all its cards (Options.All): it tells
 // which numbers mean what.
 func ReadReply(text string, s Sheet, j *job.Job) Reply {
-	r := &reading{j: j, sheet: &s, cards: map[string]Card{}, seen: map[string]bool{}, per: map[string]int{}}
+	r := &reading{j: j, sheet: &s, cards: map[string]Card{}, seen: map[string]bool{}, per: map[string]int{}, nears: map[string][]length.Length{}}
 	for _, c := range s.Cards() {
 		r.cards[c.Key] = c
 	}
@@ -106,8 +106,10 @@ type reading struct {
 	sheet  *Sheet
 	walker *walker
 	cards  map[string]Card
-	seen   map[string]bool // answers, so that one that stands twice counts once
-	per    map[string]int  // how many of a card
+	seen   map[string]bool            // answers, so that one that stands twice counts once
+	per    map[string]int             // how many of a card
+	hand   int                        // lines typed by hand so far
+	nears  map[string][]length.Length // first readings of the job, by key
 	out    Reply
 }
 
@@ -144,8 +146,18 @@ func (r *reading) ask(l Line, text, ask, why string, offers ...string) {
 	r.out.Asks = append(r.out.Asks, Question{Line: l.Number, Text: text, Ask: ask, Why: why, Offers: offers})
 }
 
+// What a line may hold, in bytes, and how many lines typed by hand are read: more than anybody types.
+const (
+	mostLine  = 4000
+	mostTyped = 400
+)
+
 // line reads one line that is no head.
 func (r *reading) line(b *block, l Line, last bool) {
+	if len(l.Text) > mostLine {
+		r.unread(l, "too long for an answer")
+		return
+	}
 	a, ok := answerLine(l.Text)
 	if !ok {
 		r.typed(b, l)
@@ -208,7 +220,7 @@ func (r *reading) byKey(key string) (Card, bool) {
 		return c, true
 	}
 	i := strings.LastIndexByte(key, '.')
-	if i < 0 || !exists(r.j, key[:i]) {
+	if i < 0 || !exists(r.j, key[:i]) && !canBe(&r.j.Room, key[:i]) {
 		return Card{}, false
 	}
 	c, _, ok := r.walker.card(key)

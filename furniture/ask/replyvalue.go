@@ -63,10 +63,14 @@ const longest = 100_000 * length.Millimetre
 
 // near are the readings that the job has of the same thing, to notice a swapped mark.
 func (r *reading) near(key string) []length.Length {
-	if l, ok := first(r.j, key); ok && l > 0 {
-		return []length.Length{l}
+	near, ok := r.nears[key]
+	if !ok {
+		if l, read := first(r.j, key); read && l > 0 {
+			near = []length.Length{l}
+		}
+		r.nears[key] = near
 	}
-	return nil
+	return near
 }
 
 // offers are lines of a reply, one for each meaning of a value.

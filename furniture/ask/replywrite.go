@@ -16,7 +16,7 @@ type Filled struct {
 type Answered struct{ Value, Turned, Note string }
 
 // Text writes the reply to a sheet as the form sends it. ReadReply reads it back.
-func (s *Sheet) Text(f Filled) string {
+func (s Sheet) Text(f Filled) string {
 	var b strings.Builder
 	b.WriteString(s.head())
 	for _, side := range [][2]string{{"By", f.By}, {"On", f.When}, {"Unit", f.Unit}} {
@@ -39,7 +39,7 @@ func (s *Sheet) Text(f Filled) string {
 }
 
 // Form writes a reply to copy and fill in by hand: a line for each card.
-func (s *Sheet) Form() string {
+func (s Sheet) Form() string {
 	var b strings.Builder
 	b.WriteString(s.head() + "By: \nOn: \nUnit: " + s.Unit + "\n\n")
 	for _, c := range s.Cards() {
@@ -53,10 +53,10 @@ func (s *Sheet) Form() string {
 	return b.String()
 }
 
-func (s *Sheet) head() string { return s.Head() + ": " + escape(s.Name) + "\n" }
+func (s Sheet) head() string { return s.Head() + ": " + escape(s.Name) + "\n" }
 
 // Head is the first line of a reply, without the name of the job.
-func (s *Sheet) Head() string { return "Reply to sheet " + s.Version + " of job " + s.Job }
+func (s Sheet) Head() string { return "Reply to sheet " + s.Version + " of job " + s.Job }
 
 // replyLine writes an answer: number, key, values and note. Whatever is empty at the end is left out.
 func replyLine(c Card, values []string, note string) string {

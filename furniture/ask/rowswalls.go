@@ -2,6 +2,9 @@ package ask
 
 import "bunkwright/furniture/fit"
 
+// plumbLine says how to make one.
+const plumbLine = "hang a string with a weight from the ceiling, a hand's width before the wall, and let it come to rest"
+
 // wallRows ask for the walls themselves. Lengths of walls are plaster to plaster: a baseboard is stepped over.
 var wallRows = []row{
 	{
@@ -68,6 +71,18 @@ var wallRows = []row{
 	{
 		key: "wall.stud.found", title: "How stud {thing} of wall {wall} was found", kind: Word, ask: "By how many signs was it found, or at how many heights?",
 		why: "a stud that is only thought to be there holds nothing", shown: Shown{View: FaceOn}, need: fit.Studs,
+	},
+	{
+		key: "wall.plumb.low", title: "Plumb line before wall {wall}, low: {low} up",
+		from: "the plaster of the wall, over the baseboard", to: "the line",
+		hook: plumbLine + "; hook on the plaster, {low} up, the tape square to the wall and not pushing the line",
+		why:  "with the distance high it tells how the wall leans", shown: closeUp(at(AtBack), at(AtFront)),
+	},
+	{
+		key: "wall.plumb.high", title: "Plumb line before wall {wall}, high: {high} up",
+		from: "the plaster of the wall", to: "the line",
+		hook: plumbLine + "; hook on the plaster, {high} up, the tape square to the wall and not pushing the line", caution: ladder,
+		why: "with the distance low it tells how the wall leans", shown: closeUp(at(AtBack), at(AtFront)),
 	},
 	{
 		key: "diagonal.length", title: "Corner {left} across to corner {right}",

@@ -123,7 +123,7 @@ const (
 )
 
 // Cards returns all cards of a sheet in order.
-func (s *Sheet) Cards() []Card {
+func (s Sheet) Cards() []Card {
 	var out []Card
 	for _, g := range s.Groups {
 		out = append(out, g.Cards...)
@@ -132,7 +132,7 @@ func (s *Sheet) Cards() []Card {
 }
 
 // Card returns the card of a key.
-func (s *Sheet) Card(key string) (Card, bool) {
+func (s Sheet) Card(key string) (Card, bool) {
 	for _, g := range s.Groups {
 		for _, c := range g.Cards {
 			if c.Key == key {
@@ -144,7 +144,7 @@ func (s *Sheet) Card(key string) (Card, bool) {
 }
 
 // Numbered returns the card of a number.
-func (s *Sheet) Numbered(n int) (Card, bool) {
+func (s Sheet) Numbered(n int) (Card, bool) {
 	for _, g := range s.Groups {
 		for _, c := range g.Cards {
 			if c.Number == n {

@@ -168,7 +168,10 @@ func spotFields(s room.Spot, fields string) string {
 
 func (w *walker) floor() {
 	w.group("The floor", "")
-	w.fields("floor", "cover thick")
+	w.add("floor.cover")
+	if w.j.Room.Floor.Cover != "hard" {
+		w.add("floor.thick")
+	}
 	if slices.ContainsFunc(w.j.Room.Windows, func(t room.Window) bool { return !t.Drop.Read() }) {
 		w.add("floor.ground")
 	}

@@ -19,6 +19,14 @@ type clause struct {
 // typed reads a line that names no card by number or key, piece by piece. A piece that fits one card in every word is that card's answer;
 // one that fits several, or has a word that nobody knows, is asked about; one without a value is kept as it is.
 func (r *reading) typed(b *block, l Line) {
+	if r.hand++; r.hand > mostTyped {
+		r.unread(l, "more lines than anybody types")
+		return
+	}
+	if brokenLine.MatchString(l.Text) {
+		r.unread(l, "the beginning of an answer")
+		return
+	}
 	for _, text := range pieces(l.Text) {
 		c := clauseOf(text)
 		here := Line{Number: l.Number, Text: text}
@@ -30,7 +38,11 @@ func (r *reading) typed(b *block, l Line) {
 	}
 }
 
-// pieces cuts a line at semicolons, and at commas that no figure follows at once: "9 ft 10, window" but not "170,5 cm".
+// brokenLine is an answer of a form that ends within its key.
+var brokenLine = regexp.MustCompile(`^\d{1,4}\s+[a-z_]+\.\S*$`)
+
+// pieces cuts a line at semicolons, and at commas that a blank follows: "9 ft 10, window" but not "170,5 cm". A piece without a value says
+// what the next one is about.
 func pieces(line string) []string {
 	var out []string
 	from := 0
@@ -43,6 +55,9 @@ func pieces(line string) []string {
 	out = append(out, line[from:])
 	for i := range out {
 		out[i] = strings.TrimSpace(out[i])
+		if i > 0 && clauseOf(out[i-1]).value == "" && clauseOf(out[i]).value != "" {
+			out[i-1], out[i] = "", strings.TrimSpace(out[i-1]+", "+out[i])
+		}
 	}
 	return slices.DeleteFunc(out, func(s string) bool { return s == "" })
 }

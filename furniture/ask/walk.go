@@ -74,9 +74,6 @@ func (w *walker) wallKeys() []string {
 // shape asks for what makes a drawing of the room: its walls, one or two diagonals, its height.
 func (w *walker) shape() {
 	w.group("The shape of the room", "About ten minutes for two: after this the room can be drawn.")
-	if len(w.corners) < 3 {
-		return
-	}
 	for _, key := range w.wallKeys() {
 		w.add("wall." + key + ".length")
 	}
@@ -101,7 +98,7 @@ func (w *walker) diagonals() []string {
 	n := len(w.corners)
 	want := max(n-3, 2)
 	for i := 0; i < n && n > 3 && len(out) < want; i++ {
-		a, b := w.corners[i], w.corners[(i+2)%n]
+		a, b := w.corners[min(i, (i+2)%n)], w.corners[max(i, (i+2)%n)]
 		if !slices.Contains(out, a+b) && !slices.Contains(out, b+a) && w.sees(i, (i+2)%n) {
 			out = append(out, a+b)
 		}
@@ -132,9 +129,6 @@ func (w *walker) sees(i, k int) bool {
 
 // walls goes from wall to wall, and on each from its left end to its right one.
 func (w *walker) walls() {
-	if len(w.corners) < 3 {
-		return
-	}
 	for i, key := range w.wallKeys() {
 		title := "Wall " + between(key)
 		read, _ := w.j.Room.Wall(key)

@@ -10,7 +10,8 @@ import (
 	"bunkwright/room/length"
 )
 
-// AskCards returns the pages of an asking sheet as cards: each with its drawing, from where to where in words, and blanks to write on.
+// AskCards returns the pages of an asking sheet as cards: each with its drawing, from where to where in words, and blanks to write on. A scene
+// that holds nothing but the job will do, where its readings give it no shape.
 func AskCards(s *fit.Scene, sheet ask.Sheet, o SheetOptions) []render.Drawing {
 	b := newAsker(s, sheet, o)
 	area := b.listArea()
@@ -57,7 +58,7 @@ type asker struct {
 }
 
 func newAsker(s *fit.Scene, sheet ask.Sheet, o SheetOptions) *asker {
-	b := &asker{&binder{s: s, o: o, st: render.SheetStyle, known: knownOf(s)}, sheet}
+	b := &asker{&binder{s: s, o: o, st: render.SheetStyle}, sheet}
 	b.unitSaid = "feet and inches, or whatever the tape shows: write the unit behind the number"
 	if o.Unit == length.Millimetres {
 		b.unitSaid = "mm, or whatever the tape shows: write the unit behind the number"

@@ -19,7 +19,7 @@ const (
 
 // CardDrawing draws what one card of an asking sheet asks for: the wall or the room in outline, the tape from its hook to its case, and two
 // arrows. It is no drawing to scale and shows no value: where something was not read it stands somewhere, and what is small is drawn large.
-// A card with nothing to show has a drawing without marks.
+// A card with nothing to show has a drawing without marks. A scene that holds nothing but the job will do.
 func CardDrawing(s *fit.Scene, c ask.Card, o Options) render.Drawing {
 	if o.W <= 0 {
 		o.W = render.Px(cardWide)
