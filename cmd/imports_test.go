@@ -41,7 +41,7 @@ var mayImport = map[string]string{
 	"render/raster":    "render",
 	"render/svg":       "render",
 	"render/pdf":       "render",
-	"render/phone":     "furniture/ask furniture/job render render/svg render/view room/length",
+	"render/phone":     "furniture/ask furniture/fit furniture/job render render/svg render/view room/length",
 	"render/view":      every + " render/raster render/svg render/pdf ui cmd",
 	"ui/session":       every + " ui ui/control cmd",
 	"ui/control":       "render render/raster",

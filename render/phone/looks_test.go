@@ -51,6 +51,7 @@ const faults = `(() => {
 
 // TestLooks goes through every card of a full sheet on a narrow phone and a usual one.
 func TestLooks(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "town-house.toml")
 	sheet := sheetOf(t, j, true)
 	w := open(t, t.TempDir())
@@ -76,6 +77,7 @@ func TestLooks(t *testing.T) {
 
 // TestKeysAlone goes through two cards with the keyboard alone and hears what a screen reader would say.
 func TestKeysAlone(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	w := open(t, t.TempDir())
 	w.do(chromedp.Navigate(attached(t, j, sheetOf(t, j, false))))

@@ -14,6 +14,7 @@ import (
 
 // TestWhereNothingCanBeKept: a phone that refuses to keep anything says so, and the form works all the same.
 func TestWhereNothingCanBeKept(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	w := open(t, t.TempDir())
 	call(w, pages.AddScriptToEvaluateOnNewDocument, pages.AddScriptToEvaluateOnNewDocumentParams{
@@ -38,6 +39,7 @@ func TestWhereNothingCanBeKept(t *testing.T) {
 
 // TestWhereNoScriptRuns: a preview shows every card as a list with its drawing, and a reply that reads back when it is filled in.
 func TestWhereNoScriptRuns(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	sheet := sheetOf(t, j, false)
 	w := open(t, t.TempDir())
@@ -70,6 +72,7 @@ const nasty = `<script>window.hit=1</script><img src=x onerror="window.hit=1">'"
 
 // TestNamesAreWords: whatever stands in a name or is typed into a field is shown as it stands and comes back as it was.
 func TestNamesAreWords(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	j.Name = nasty
 	j.Sleepers[0].Name = "Mo =1+1 <b>"
@@ -102,6 +105,7 @@ func TestNamesAreWords(t *testing.T) {
 
 // TestNothingOutside: the page's own rules forbid it to load or send anything.
 func TestNothingOutside(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	form := strings.ReplaceAll(string(written(t, j, sheetOf(t, j, false))), "http://www.w3.org/2000/svg", "") // a name, not an address
 	for _, not := range []string{"http:", "https:", "//www", "@import", "url(data"} {
@@ -126,6 +130,7 @@ func TestNothingOutside(t *testing.T) {
 
 // TestOtherTape: a relative with a tape in centimetres says so once; numbers without a unit are read so, here and by the program.
 func TestOtherTape(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	h := hand{window: open(t, t.TempDir()), t: t}
 	h.do(chromedp.Navigate(attached(t, j, sheetOf(t, j, false))), chromedp.Click(chromedp.Search(`//label[span[text()="centimetres"]]`)))
@@ -139,5 +144,34 @@ func TestOtherTape(t *testing.T) {
 	got := ask.ReadReply(get(h.window, chromedp.TextContent(chromedp.CSS(".end pre"))), sheetOf(t, j, true), j).Got
 	if len(got) != 2 || got[0].Value != 2845*length.Millimetre || got[1].Value != 112*length.Inch {
 		t.Errorf("read back: %+v", got)
+	}
+}
+
+// TestAskedAgain: a sheet that asks a reading once more shows nothing of what was typed into the sheet before it, and a form
+// that is emptied can be had back.
+func TestAskedAgain(t *testing.T) {
+	t.Parallel()
+	j := sampleJob(t, "half-measured.toml")
+	again, err := ask.New(j, ask.Options{Keys: []string{"wall.AB.length"}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	first, second := attached(t, j, sheetOf(t, j, false)), attached(t, j, again)
+	h := hand{window: open(t, t.TempDir()), t: t}
+	typed := func() string { return eval[string](h.window, `document.getElementById('blank-1-0').value`) }
+	h.do(chromedp.Navigate(first))
+	h.tap("Begin")
+	h.do(chromedp.SendKeys(chromedp.CSS("#blank-1-0"), "112"), chromedp.Navigate(second))
+	if typed() != "" || h.place() != "0 of 1 done" {
+		t.Errorf("the second sheet holds %q, %q", typed(), h.place())
+	}
+	h.do(chromedp.Navigate(first))
+	h.tap("Back")
+	for _, step := range []struct{ press, want string }{{"Start anew with empty cards", ""}, {"Bring back what was there", "112"}} {
+		h.tap(step.press)
+		h.do(chromedp.WaitNotPresent(chromedp.Search(`//button[text()="` + step.press + `"]`)))
+		if got := typed(); got != step.want {
+			t.Errorf("%s: %q, want %q", step.press, got, step.want)
+		}
 	}
 }

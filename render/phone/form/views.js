@@ -2,6 +2,7 @@
 const place = button('', () => go('end'))
 const bar = make('span', {})
 const start = document.querySelector('.start')
+const startFoot = make('div', {})
 const end = make('section', {className: 'view end', hidden: true})
 const groups = Array.from(document.querySelectorAll('.group'))
 
@@ -11,7 +12,7 @@ function begin () {
   strip.textContent = ''
   strip.append(place)
   document.querySelector('.tape').append(make('div', {className: 'progress', 'aria-hidden': 'true'}, bar))
-  start.append(...startParts())
+  start.append(startFoot)
   sheet.cards.forEach((card, i) => { label(card); elementOf(card).append(...cardParts(card, i)) })
   document.querySelector('main').append(end, announcer)
   window.addEventListener('popstate', e => show((e.state && e.state.view) || 'start'))
@@ -40,6 +41,7 @@ function show (view) {
   state.view = view
   start.hidden = view !== 'start'
   end.hidden = view !== 'end'
+  if (view === 'start') fill(startFoot, ...startParts())
   if (view === 'end') fill(end, ...endParts())
   sheet.cards.forEach((card, i) => { elementOf(card).hidden = i !== at })
   for (const g of groups) showGroup(g, at < 0 ? null : elementOf(sheet.cards[at]))
@@ -87,8 +89,19 @@ function startParts () {
     make('label', {htmlFor: 'by'}, 'Who reads the tape?'), name,
     make('fieldset', {className: 'row'}, make('legend', {}, 'A number without a unit is in'), ...units),
     make('div', {className: 'buttons'}, button(begun ? 'Go on' : 'Begin', () => go(first ? first.key : 'end'), {className: 'main'})),
+    anewPart(begun),
     keptLine()
   ]
+}
+
+// anewPart empties the form, or brings back what was emptied; the page is read again with what is kept then.
+function anewPart (begun) {
+  const swap = () => {
+    [state.cards, state.before] = [begun ? {} : state.before, begun ? state.cards : null]
+    if (keeper.save(state)) location.reload()
+  }
+  if (!keeper.works || (!begun && !state.before)) return ''
+  return button(begun ? 'Start anew with empty cards' : 'Bring back what was there', swap, {className: 'more'})
 }
 
 // cardParts are the blanks and buttons of a card.
