@@ -8,6 +8,7 @@ cd "$(dirname "$0")/.."
 
 need_go
 install "the race detector needs a C compiler" gcc libc6-dev
+install "the form for a phone is filled in by a real browser" chromium
 
 say "form: gofmt"
 unformatted=$(gofmt -l cmd furniture render room samples ui)

@@ -22,6 +22,7 @@ import (
 // TestFilledInHalfwayAndSent fills a sheet in as a person would: from a file, without a network, closed half way and opened
 // again on the same phone, sent, read back. The job then holds what was typed, to the last 1/64 in.
 func TestFilledInHalfwayAndSent(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	sheet := sheetOf(t, j, false)
 	address, phone := attached(t, j, sheet), t.TempDir()

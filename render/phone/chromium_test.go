@@ -34,7 +34,7 @@ func open(t *testing.T, profile string) *window {
 	flags := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(chromium(t)), chromedp.UserDataDir(profile),
 		chromedp.NoSandbox, chromedp.DisableGPU, chromedp.Flag("disable-dev-shm-usage", true))
 	process, killed := chromedp.NewExecAllocator(t.Context(), flags...)
-	timed, expired := context.WithTimeout(process, time.Minute)
+	timed, expired := context.WithTimeout(process, 2*time.Minute) // a busy machine takes its time
 	ctx, closed := chromedp.NewContext(timed)
 	t.Cleanup(func() { closed(); expired(); killed() })
 	w := &window{t, ctx}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"bunkwright/furniture/ask"
@@ -70,6 +71,7 @@ func attached(t *testing.T, j *job.Job, sheet ask.Sheet) string {
 const most = 150_000
 
 func TestFormIsSmallAndTheSameEveryTime(t *testing.T) {
+	t.Parallel()
 	for _, name := range []string{"town-house.toml", "half-measured.toml", "attic.toml", "l-shaped.toml", "basement.toml"} {
 		j := sampleJob(t, name)
 		sheet := sheetOf(t, j, true)
@@ -84,14 +86,28 @@ func TestFormIsSmallAndTheSameEveryTime(t *testing.T) {
 }
 
 func TestOneDrawingForEachCard(t *testing.T) {
+	t.Parallel()
 	j := sampleJob(t, "half-measured.toml")
 	if err := Write(&bytes.Buffer{}, sheetOf(t, j, false), nil); err == nil {
 		t.Error("a form was written without its drawings")
 	}
 }
 
+// TestNothingLeft: a sheet without cards says so, and has no script to run.
+func TestNothingLeft(t *testing.T) {
+	t.Parallel()
+	var b bytes.Buffer
+	if err := Write(&b, ask.Sheet{Name: "A bunk", Unit: "in"}, nil); err != nil {
+		t.Fatal(err)
+	}
+	if got := b.String(); !strings.Contains(got, "Nothing is left to ask") || strings.Contains(got, "<script") {
+		t.Errorf("%s", got)
+	}
+}
+
 // TestSqueezedScript: spaces go where only people need them, never within strings and patterns.
 func TestSqueezedScript(t *testing.T) {
+	t.Parallel()
 	for text, want := range map[string]string{
 		`const a = b + c`:                  `const a=b+c`,
 		`if (a) return 'x  y' + "it's"`:    `if(a)return'x  y'+"it's"`,

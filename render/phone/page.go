@@ -1,7 +1,10 @@
 package phone
 
 import (
+	"fmt"
+	"hash/fnv"
 	"html/template"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -40,6 +43,7 @@ type card struct {
 
 // sheetData is what the script knows beside what stands on the page.
 type sheetData struct {
+	ID      string     `json:"id"` // what is kept on the phone is kept for these very cards
 	Job     string     `json:"job"`
 	Version string     `json:"version"`
 	Name    string     `json:"name"`
@@ -60,7 +64,7 @@ func pageOf(sheet ask.Sheet, drawn svg.Inlined) page {
 	p := page{
 		Sheet: sheet, Heading: "Measuring the room", Bring: upper(strings.Join(sheet.Bring, "; ")), Count: len(sheet.Cards()), Blank: sheet.Form(),
 		Policy: policy(style, program), Style: template.CSS(style), Script: template.JS(program), Defs: template.HTML(drawn.Defs),
-		Data: sheetData{Job: sheet.Job, Version: sheet.Version, Name: sheet.Name, Unit: sheet.Unit, Cards: []cardData{}},
+		Data: sheetData{ID: idOf(sheet), Job: sheet.Job, Version: sheet.Version, Name: sheet.Name, Unit: sheet.Unit, Cards: []cardData{}},
 	}
 	if sheet.Again {
 		p.Heading = "A few readings once more"
@@ -89,6 +93,16 @@ func dataOf(c ask.Card) cardData {
 		d.Words = append(d.Words, [2]string{w.Value, w.Label})
 	}
 	return d
+}
+
+// idOf tells sheets apart, one that asks again from the one before it too: that one starts empty.
+func idOf(sheet ask.Sheet) string {
+	h := fnv.New64a()
+	fmt.Fprint(h, sheet.Job, sheet.Version, sheet.Again)
+	for _, c := range sheet.Cards() {
+		fmt.Fprint(h, " ", c.Key)
+	}
+	return strconv.FormatUint(h.Sum64(), 36)
 }
 
 // choices lists what a card may be answered with.

@@ -85,6 +85,7 @@ func nm(l length.Length) string { return fmt.Sprint(int64(l)) }
 
 // TestNotations: the form's reader passes every row of notations.csv (our rules R1 to R19; HABS recording guideline 3.1.4).
 func TestNotations(t *testing.T) {
+	t.Parallel()
 	rows := notations(t)
 	if len(rows) != 146 {
 		t.Fatalf("%d rows, want 146", len(rows))
@@ -107,6 +108,7 @@ func TestNotations(t *testing.T) {
 
 // TestReadersAgree: on texts nobody thought of, the form understands what the program will read from its reply, word for word.
 func TestReadersAgree(t *testing.T) {
+	t.Parallel()
 	random := rand.New(rand.NewPCG(1, 64))
 	var seeds []string
 	for _, n := range notations(t) {

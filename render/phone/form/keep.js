@@ -1,5 +1,5 @@
 // What was entered, kept on this phone between openings where the browser allows it.
-// state: {by, unit, day, view, cards: {key: {values, note, skip}}}
+// state: {by, unit, day, view, cards: {key: {values, note, skip}}, before: cards of a form that was emptied}
 class Keeper {
   constructor (name) {
     this.name = name

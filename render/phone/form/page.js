@@ -1,7 +1,7 @@
 // What the page is about, what was entered, and small helpers. The cards stand on the page already, so
 // that it reads as a list where no script runs.
 const sheet = JSON.parse(document.getElementById('sheet').textContent)
-const keeper = new Keeper('bunkwright ' + sheet.job + ' ' + sheet.version)
+const keeper = new Keeper('bunkwright ' + sheet.id)
 const state = keeper.load()
 
 // make builds an element; words become text, never markup.

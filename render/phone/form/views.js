@@ -2,6 +2,7 @@
 const place = button('', () => go('end'))
 const bar = make('span', {})
 const start = document.querySelector('.start')
+const startFoot = make('div', {})
 const end = make('section', {className: 'view end', hidden: true})
 const groups = Array.from(document.querySelectorAll('.group'))
 
@@ -11,7 +12,7 @@ function begin () {
   strip.textContent = ''
   strip.append(place)
   document.querySelector('.tape').append(make('div', {className: 'progress', 'aria-hidden': 'true'}, bar))
-  start.append(...startParts())
+  start.append(startFoot)
   sheet.cards.forEach((card, i) => { label(card); elementOf(card).append(...cardParts(card, i)) })
   document.querySelector('main').append(end, announcer)
   window.addEventListener('popstate', e => show((e.state && e.state.view) || 'start'))
@@ -40,6 +41,7 @@ function show (view) {
   state.view = view
   start.hidden = view !== 'start'
   end.hidden = view !== 'end'
+  if (view === 'start') fill(startFoot, ...startParts())
   if (view === 'end') fill(end, ...endParts())
   sheet.cards.forEach((card, i) => { elementOf(card).hidden = i !== at })
   for (const g of groups) showGroup(g, at < 0 ? null : elementOf(sheet.cards[at]))
@@ -87,8 +89,19 @@ function startParts () {
     make('label', {htmlFor: 'by'}, 'Who reads the tape?'), name,
     make('fieldset', {className: 'row'}, make('legend', {}, 'A number without a unit is in'), ...units),
     make('div', {className: 'buttons'}, button(begun ? 'Go on' : 'Begin', () => go(first ? first.key : 'end'), {className: 'main'})),
+    anewPart(begun),
     keptLine()
   ]
+}
+
+// anewPart empties the form, or brings back what was emptied; the page is read again with what is kept then.
+function anewPart (begun) {
+  const swap = () => {
+    [state.cards, state.before] = [begun ? {} : state.before, begun ? state.cards : null]
+    if (keeper.save(state)) location.reload()
+  }
+  if (!keeper.works || (!begun && !state.before)) return ''
+  return button(begun ? 'Start anew with empty cards' : 'Bring back what was there', swap, {className: 'more'})
 }
 
 // cardParts are the blanks and buttons of a card.
@@ -98,7 +111,7 @@ function cardParts (card, i) {
   const form = make('form', {
     noValidate: true,
     autocomplete: 'off',
-    on: {submit: e => { e.preventDefault(); go(after(i)) }, keydown: enterMovesOn}
+    on: {submit: e => { e.preventDefault(); onward(form, after(i)) }, keydown: e => { pressed = e }}
   }, ...blanksOf(card), photo || '', notePart(card), skip.panel, make('div', {className: 'buttons'},
     button('Back', () => go(i === 0 ? 'start' : sheet.cards[i - 1].key)),
     skip.opener,
@@ -108,12 +121,20 @@ function cardParts (card, i) {
 
 const after = i => i + 1 < sheet.cards.length ? sheet.cards[i + 1].key : 'end'
 
-// enterMovesOn: the Enter key of a blank goes to the next blank of the card, and from the last on to the next card.
-function enterMovesOn (e) {
-  if (e.key !== 'Enter' || e.isComposing || e.target.type !== 'text') return
-  const inputs = Array.from(e.currentTarget.querySelectorAll('.field input'))
-  const next = inputs[inputs.indexOf(e.target) + 1]
-  if (!next || !inputs.includes(e.target)) return
-  e.preventDefault()
-  next.focus()
+// onward goes to the next blank or view.
+function onward (form, view) {
+  const next = nextBlank(form)
+  pressed = null
+  next ? next.focus() : go(view)
+}
+
+// pressed is the last key on a card.
+let pressed = null
+
+// nextBlank is the blank that the Enter key goes to: the one below on the same card. From the last, and from
+// a button, it is on to the next card.
+function nextBlank (form) {
+  const inputs = Array.from(form.querySelectorAll('.field input[type=text]'))
+  const at = inputs.indexOf(document.activeElement)
+  return pressed && pressed.key === 'Enter' && pressed.target === document.activeElement && at >= 0 ? inputs[at + 1] : undefined
 }
