@@ -6,6 +6,7 @@ import (
 
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
+	"bunkwright/room/length"
 )
 
 // show goes to a stage.
@@ -65,6 +66,11 @@ func (w *Window) redo() {
 
 // showIn changes the unit that lengths are shown and read in.
 func (w *Window) showIn(unit string) {
+	if w.session.Job() == nil {
+		w.live.usual = map[string]length.Unit{"in": length.Inches, "mm": length.Millimetres}[unit]
+		w.live.tell()
+		return
+	}
 	if j := w.session.Job(); j != nil && j.Unit != unit {
 		w.do("Show "+map[string]string{"in": "feet and inches", "mm": "millimetres"}[unit], "", func(j *job.Job) (*job.Job, error) {
 			return jobfile.Set(j, jobfile.Change{Key: "unit", Text: unit})

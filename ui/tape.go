@@ -9,6 +9,7 @@ import (
 
 	"bunkwright/furniture/fit"
 	"bunkwright/render"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 )
 
@@ -27,7 +28,8 @@ type tape struct {
 // Where things stand on the tape.
 const (
 	stageFirst = 16
-	stageWide  = 158
+	stageWide  = 138
+	stageInset = 8
 )
 
 func newTape(w *Window) *tape {
@@ -134,16 +136,19 @@ func (t *tape) marks(w, h render.Paper) render.Drawing {
 func (t *tape) stage(s stage, w, h render.Paper, st control.State) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	face := render.Lettering{Size: render.Px(15), Face: render.Regular}
+	x, y := render.Px(stageInset), h/2+render.Px(4)
+	end := x + face.Wide(stageNames[s])
 	if t.w.stage == s {
 		face.Face = render.Medium
-		d.Add(render.Fill("", render.Box(render.Rect{Min: render.Point{X: 0, Y: h - render.Px(5)}, Max: render.Point{X: face.Wide(stageNames[s]), Y: h - render.Px(1)}}), render.InkMain))
+		end = x + face.Wide(stageNames[s])
+		d.Add(render.Fill("", render.Box(render.Rect{Min: render.Point{X: x, Y: h - render.Px(5)}, Max: render.Point{X: end, Y: h - render.Px(1)}}), render.InkMain))
 	}
 	if st.Hover && t.w.stage != s {
-		d.Add(render.Stroke("", render.Line(render.Point{Y: h - render.Px(6)}, render.Point{X: face.Wide(stageNames[s]), Y: h - render.Px(6)}), render.ScreenStyle.Seen))
+		d.Add(render.Stroke("", render.Line(render.Point{X: x, Y: h - render.Px(6)}, render.Point{X: end, Y: h - render.Px(6)}), render.ScreenStyle.Seen))
 	}
-	d.Add(render.Words("", face.Text(render.Point{Y: h/2 + render.Px(4)}, stageNames[s], render.InkMain, render.Left).Middled()))
+	d.Add(render.Words("", face.Text(render.Point{X: x, Y: y}, stageNames[s], render.InkMain, render.Left).Middled()))
 	if v, open := t.worst(s); open {
-		d.Add(signAt(v, render.Point{X: face.Wide(stageNames[s]) + render.Px(16), Y: h/2 + render.Px(4)}, render.Px(14))...)
+		d.Add(signAt(v, render.Point{X: end + render.Px(16), Y: y}, render.Px(14))...)
 	}
 	if st.Focus {
 		d.Add(control.FocusRing(w, h, st)...)
@@ -182,7 +187,7 @@ func ofStage(s stage, a fit.Answer) bool {
 func (t *tape) unit(i int, word string, w, h render.Paper, st control.State) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	fill, ink := render.InkField, render.InkMain
-	if t.w.live.of != nil && (t.w.live.of.Unit == "mm") == (word == "mm") {
+	if (t.w.live.unit() == length.Millimetres) == (word == "mm") {
 		fill, ink = render.InkMain, render.InkField
 	}
 	box := render.Rect{Max: render.Point{X: w, Y: h}}.Grow(-render.Px(0.5))
@@ -198,8 +203,8 @@ func (l tapeLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	t := l.t
 	t.ground.Resize(size)
 	for i, p := range t.stages {
-		p.Move(fyne.NewPos(stageFirst+10+float32(i)*160, 10))
-		p.Resize(fyne.NewSize(stageWide-20, tapeHigh-11))
+		p.Move(fyne.NewPos(stageFirst+10-stageInset+float32(i)*160, 10))
+		p.Resize(fyne.NewSize(stageWide, tapeHigh-11))
 	}
 	at := func(p *control.Press, right, wide, high float32) {
 		p.Move(fyne.NewPos(size.Width-right, (size.Height-high)/2))
