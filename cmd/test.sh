@@ -20,6 +20,10 @@ packages=$(CGO_ENABLED=0 go list -e ./... 2>/dev/null | grep -v '/cmd/bunkwright
 say "go vet"
 CGO_ENABLED=0 go vet $packages
 
+say "go vet for Windows and macOS"
+CGO_ENABLED=0 GOOS=windows go vet $packages
+CGO_ENABLED=0 GOOS=darwin go vet $(echo "$packages" | grep -v -e '/ui$' -e '/ui/control$') # there the toolkit itself wants cgo
+
 say "staticcheck"
 CGO_ENABLED=0 go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 $packages
 

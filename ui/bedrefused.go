@@ -23,7 +23,7 @@ func (s *bedSizes) refusal(e bunk.SizeError) *control.Press {
 	p := control.NewPress(render.InkPanel, r.draw, r.take)
 	p.High = func(w render.Paper) render.Paper { return r.layout(w).high }
 	p.Least = fyne.NewSize(200, 60)
-	p.Says = r.says
+	p.Says, p.Enters = r.says, func() { control.Reveal(s.scroll, p) }
 	return p
 }
 
@@ -48,6 +48,11 @@ func (r *refusal) name() string {
 		}
 	}
 	return r.e.Key
+}
+
+// groupName is the name with that of its group before it.
+func (r *refusal) groupName() string {
+	return r.s.groupOf(r.e.Key).of.title + ", " + strings.ToLower(r.name())
 }
 
 func (r *refusal) says() string {

@@ -15,12 +15,18 @@ func (w *Window) show(s stage) {
 		return
 	}
 	w.stage = s
+	w.status.at("")
 	w.room.redraw()
 	w.middle.Objects = []fyne.CanvasObject{o}
 	w.middle.Refresh()
 	w.tape.redraw()
-	if s == bedStage {
+	w.status.at("")
+	switch s {
+	case bedStage:
 		w.bed.shown()
+	case placingStage:
+		w.place.shown()
+		w.place.rest()
 	}
 }
 
@@ -28,6 +34,10 @@ func (w *Window) show(s stage) {
 func (w *Window) fitAll() {
 	if w.stage == roomStage {
 		w.room.plan.fitAll()
+		return
+	}
+	if w.stage == bedStage {
+		w.bed.turnBack()
 		return
 	}
 	w.place.fitAll()

@@ -44,7 +44,7 @@ type matched struct {
 // match finds the cards of lengths that fit every word of a piece.
 func (r *reading) match(c clause) matched {
 	var m matched
-	letters, measure, topic, names, fromCorner := r.take3(c, &m)
+	letters, measure, topic, names, fromCorner := r.sorted(c, &m)
 	for _, card := range r.sheet.Cards() {
 		if card.Kind == Length && fits(card, letters, measure, topic, names, r) {
 			m.cards = append(m.cards, card)
@@ -61,8 +61,8 @@ func (r *reading) match(c clause) matched {
 	return m
 }
 
-// take3 sorts the words of a piece: corner letters, what is measured, what kind of thing, which of them.
-func (r *reading) take3(c clause, m *matched) (letters, measure []string, topic string, names []string, fromCorner bool) {
+// sorted sorts the words of a piece: corner letters, what is measured, what kind of thing, which of them.
+func (r *reading) sorted(c clause, m *matched) (letters, measure []string, topic string, names []string, fromCorner bool) {
 	for i, w := range c.words {
 		switch {
 		case len(w) == 1 && w >= "A" && w <= "Z" && strings.Contains(r.j.Room.Outline, w):

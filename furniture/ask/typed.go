@@ -27,7 +27,7 @@ func (r *reading) typed(b *block, l Line) {
 		r.unread(l, "the beginning of an answer")
 		return
 	}
-	for _, text := range pieces(l.Text) {
+	for _, text := range r.joined(pieces(l.Text)) {
 		c := clauseOf(text)
 		here := Line{Number: l.Number, Text: text}
 		if c.value == "" || !r.speaks(c) {
@@ -36,6 +36,20 @@ func (r *reading) typed(b *block, l Line) {
 		}
 		r.clause(b, here, c)
 	}
+}
+
+// joined puts a value that names nothing behind the piece before it: "A to B 12', or 12' 1" is one piece with two values.
+func (r *reading) joined(list []string) []string {
+	var out []string
+	for _, text := range list {
+		c := clauseOf(text)
+		if n := len(out); n > 0 && c.value != "" && !r.speaks(c) {
+			out[n-1] += ", " + text
+			continue
+		}
+		out = append(out, text)
+	}
+	return out
 }
 
 // brokenLine is an answer of a form that ends within its key.

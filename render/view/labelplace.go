@@ -18,6 +18,9 @@ func (c *canvas) place() {
 		b = render.Around(c.notes[0].home).Grow(50)
 	}
 	g := newCrowd(b)
+	if c.apart {
+		g.thin = apartInk
+	}
 	for i := range c.marks {
 		g.mark(c.marks[i])
 	}
@@ -31,6 +34,14 @@ func (c *canvas) place() {
 func (c *canvas) placeOne(g *crowd, l label) {
 	w, h := l.size(c)
 	mid, ok := c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
+	if c.apart && !ok && l.rank() > 0 {
+		if !l.signs {
+			return
+		}
+		l.lines, l.signs, l.on = nil, false, lineGround // the sign alone
+		w, h = l.size(c)
+		mid, ok = c.free(g, l, w, h)
+	}
 	if !ok && !l.needed && l.only != (render.Rect{}) {
 		return
 	}
@@ -43,7 +54,7 @@ func (c *canvas) placeOne(g *crowd, l label) {
 		l.only = render.Rect{}
 		mid, _ = c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
 	}
-	if c.o.Beside && len(l.lines) > 0 && (!ok || mid.Minus(l.home).Length() > besideFar) {
+	if c.o.Beside && len(l.lines) > 0 && !(c.apart && l.carries(c)) && (!ok || mid.Minus(l.home).Length() > c.o.besideFar()) {
 		return
 	}
 	marks := l.marks(c, mid)
@@ -63,7 +74,12 @@ func (c *canvas) placeOne(g *crowd, l label) {
 }
 
 // besideFar is how far a name may stand from its thing, mm on paper, where it need not be there: the pointer names it too.
-const besideFar = 16
+func (o Options) besideFar() render.Paper {
+	if o.Sparse {
+		return 10
+	}
+	return 16
+}
 
 // strays tells whether a label stands so far from home that it needs a leader.
 func (l label) strays(mid render.Point, box render.Rect, air render.Paper) bool {
@@ -127,7 +143,7 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
-		if r*awayCost >= least {
+		if r*awayCost >= least || c.apart && r > l.farthest(c) {
 			break
 		}
 		for i := range min(ringParts, 1+ring*ringParts) {
@@ -149,7 +165,23 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 			}
 		}
 	}
+	if c.apart {
+		return best, least < l.farthest(c)*awayCost+2*apartInk
+	}
 	return best, least < wordInk
+}
+
+// carries tells whether a measure stands among the words: such a label goes farther for its room.
+func (l label) carries(c *canvas) bool {
+	return slices.ContainsFunc(l.lines, func(n line) bool { return n.in == c.st.Measure })
+}
+
+// farthest is how far from its thing a name may stand that keeps off lines, mm on paper; a height, which is read where it is, farther.
+func (l label) farthest(c *canvas) float64 {
+	if l.block != nil || l.carries(c) {
+		return 55
+	}
+	return 34
 }
 
 // wrapped breaks words to a width.

@@ -47,7 +47,7 @@ func (s *Survey) Standing(source int) Standing {
 			}
 		}
 	}
-	if s.Sources[source].Aside {
+	if out.Conflict >= 0 && s.Conflicts[out.Conflict].Found() {
 		out.State = Wrong
 	}
 	return out
