@@ -9,6 +9,7 @@ import (
 	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 )
 
@@ -37,7 +38,24 @@ func (r *refusal) nearest() string {
 	if _, ok := jobfile.Find(r.e.Key); !ok || !r.e.Has || r.e.Nearest == 0 {
 		return ""
 	}
-	return jobfile.ShownLength(r.e.Nearest, r.s.w.live.unit())
+	return jobfile.ShownLength(r.even(), r.s.w.live.unit())
+}
+
+// even is the nearest size on the step of the unit that can still be built, where what was chosen tells on which side that is.
+func (r *refusal) even() length.Length {
+	near, step := r.e.Nearest, stepOf(r.s.w.live.unit())
+	f, ok := r.s.fields[r.e.Key]
+	if !ok || near%step == 0 {
+		return near
+	}
+	got := length.Read(f.Text(), length.Context{Unit: r.s.w.live.unit()})
+	switch {
+	case got.Outcome != length.Value:
+		return near
+	case got.Value > near:
+		return near - near%step
+	}
+	return near - near%step + step
 }
 
 // name is what the size is called in the column.

@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/browser"
+	pages "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/google/go-cmp/cmp"
 
@@ -42,6 +43,9 @@ func TestFilledInHalfwayAndSent(t *testing.T) {
 	h.close()
 
 	h.window = open(t, phone)
+	call(h.window, pages.AddScriptToEvaluateOnNewDocument, pages.AddScriptToEvaluateOnNewDocumentParams{
+		Source: `navigator.share = what => { window.shared = what.text; return Promise.resolve() }`, // a phone's way to share
+	})
 	h.do(chromedp.Navigate(address))
 	if got, want := h.place(), fmt.Sprintf("card %d of %d", half+1, len(cards)); got != want {
 		t.Errorf("opened again: %q, want %q", got, want)
@@ -165,10 +169,6 @@ func (h *hand) sent() string {
 	if _, err := chromedp.CallBrowser(h.ctx, browser.SetDownloadBehavior, allow); err != nil {
 		h.t.Fatal(err)
 	}
-	h.do(chromedp.Evaluate[chromedp.Void](`navigator.share = what => { window.shared = what.text; return Promise.resolve() }`))
-	h.do(chromedp.Evaluate[chromedp.Void](`document.querySelector('.place button').click(); history.back()`)) // made again, now that it can share
-	h.do(chromedp.Sleep(200 * time.Millisecond))
-	h.do(chromedp.Click(chromedp.CSS(".place button")))
 	h.tap("Send this")
 	h.tap("Save a file")
 	h.tap("See the text")

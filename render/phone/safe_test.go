@@ -167,9 +167,10 @@ func TestAskedAgain(t *testing.T) {
 	}
 	h.do(chromedp.Navigate(first))
 	h.tap("Back")
-	for _, step := range []struct{ press, want string }{{"Start anew with empty cards", ""}, {"Bring back what was there", "112"}} {
+	anew, back := "Start anew with empty cards", "Bring back what was there"
+	for _, step := range []struct{ press, then, want string }{{anew, back, ""}, {back, anew, "112"}} {
 		h.tap(step.press)
-		h.do(chromedp.WaitNotPresent(chromedp.Search(`//button[text()="` + step.press + `"]`)))
+		h.do(chromedp.WaitVisible(chromedp.Search(`//button[text()="` + step.then + `"]`)))
 		if got := typed(); got != step.want {
 			t.Errorf("%s: %q, want %q", step.press, got, step.want)
 		}

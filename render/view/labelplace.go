@@ -139,7 +139,7 @@ const (
 // free returns the middle nearest to home at which a box of that size has free ground; ok is false where words stand everywhere it may.
 func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, ok bool) {
 	best = l.home
-	least := math.Inf(1)
+	least, bare := math.Inf(1), math.Inf(1) // bare: without its leader
 	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
@@ -154,6 +154,7 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 				continue
 			}
 			cost := r*awayCost + float64(g.cost(box, l.on))
+			stands := cost
 			if cost < least && l.strays(mid, box, c.st.Gap) {
 				cost += g.way(l.dot, foot(l.dot, box))
 				if l.inside && c.goesOut(l.dot, foot(l.dot, box)) {
@@ -161,9 +162,12 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 				}
 			}
 			if cost < least-1e-9 && !(l.inside && c.leaves(box)) {
-				best, least = mid, cost
+				best, least, bare = mid, cost, stands
 			}
 		}
+	}
+	if c.apart && l.carries(c) {
+		return best, bare < l.farthest(c)*awayCost+apartInk
 	}
 	if c.apart {
 		return best, least < l.farthest(c)*awayCost+2*apartInk
