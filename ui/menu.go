@@ -40,7 +40,9 @@ func (w *Window) menu() *fyne.MainMenu {
 		),
 		view.menu,
 	)
-	menu.Items = append(menu.Items, fyne.NewMenu("Help", item("The whole caution", w.caution, key(fyne.KeyH, fyne.KeyModifierShift))))
+	menu.Items = append(menu.Items, fyne.NewMenu("Help",
+		item("Keys", w.keys, key(fyne.KeyK, 0)),
+		item("The whole caution", w.caution, key(fyne.KeyH, fyne.KeyModifierShift))))
 	told := ""
 	w.menuFollows = func() { // building the menu anew costs more than a drawing
 		undo.Label = withKey(named("Undo", w.session.UndoName()), &fyne.ShortcutUndo{})

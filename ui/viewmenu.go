@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 )
 
@@ -55,10 +56,8 @@ func (v *viewMenu) follow() string {
 	for l, m := range v.looks {
 		m.Checked = l == now
 	}
-	j := v.w.session.Job()
 	for unit, m := range v.units {
-		m.Checked = j != nil && (j.Unit == "mm") == (unit == "mm")
-		m.Disabled = j == nil
+		m.Checked = (v.w.live.unit() == length.Millimetres) == (unit == "mm")
 	}
 	return fmt.Sprint(now, v.units["in"].Checked, v.units["mm"].Checked)
 }
