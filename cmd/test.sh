@@ -8,6 +8,7 @@ cd "$(dirname "$0")/.."
 
 need_go
 install "the race detector needs a C compiler" gcc libc6-dev
+install "the form for a phone is filled in by a real browser" chromium
 
 say "form: gofmt"
 unformatted=$(gofmt -l cmd furniture render room samples ui)
@@ -18,6 +19,10 @@ packages=$(CGO_ENABLED=0 go list -e ./... 2>/dev/null | grep -v '/cmd/bunkwright
 
 say "go vet"
 CGO_ENABLED=0 go vet $packages
+
+say "go vet for Windows and macOS"
+CGO_ENABLED=0 GOOS=windows go vet $packages
+CGO_ENABLED=0 GOOS=darwin go vet $(echo "$packages" | grep -v -e '/ui$' -e '/ui/control$') # there the toolkit itself wants cgo
 
 say "staticcheck"
 CGO_ENABLED=0 go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 $packages

@@ -13,7 +13,10 @@ go build -tags "$window_tags" -o "$out/bunkwright" ./cmd/bunkwright
 cp samples/town-house.toml "$out/job.toml"
 
 export HOME="$out/home" XDG_RUNTIME_DIR="$out/run" FYNE_THEME=light
-mkdir -p "$HOME/.cache" "$HOME/.config" "$XDG_RUNTIME_DIR"
+mkdir -p "$HOME/.cache" "$HOME/.config" "$XDG_RUNTIME_DIR" "$out/bin"
+printf '#!/bin/sh\necho "$1" >"%s/viewed"\n' "$out" >"$out/bin/xdg-open" # the viewer that the system has in the test
+chmod +x "$out/bin/xdg-open"
+export PATH="$out/bin:$PATH"
 chmod 700 "$XDG_RUNTIME_DIR"
 Xvfb -displayfd 3 -screen 0 1440x900x24 3>"$out/display" >/dev/null 2>&1 &
 screen=$!
@@ -66,7 +69,33 @@ for i in $(seq 20); do
 	sleep 0.5
 done
 [ -s "$out/job.pdf" ] || fail "no sheets came"
+sleep 0.5
+grep -q "file://$out/job.pdf" "$out/viewed" || fail "the viewer was not asked to show the sheets"
 shot printed
+
+say "type a length, and undo it"
+xdotool mousemove 160 848 click --repeat 3 1
+sleep 0.3
+xdotool type '2 ft 3-1/2 in'
+sleep 0.3
+shot typing
+key Return
+key ctrl+s
+case $(along) in *'"27-1/2 in"'*) ;; *) fail "a typed length is not in the file: $(along)" ;; esac
+key ctrl+z
+key ctrl+s
+[ "$(along)" = "$first" ] || fail "undo does not take the typed length back: $(along)"
+
+say "save a drawing by keys"
+key ctrl+e
+key Return
+key Return
+for i in $(seq 20); do
+	ls "$out"/*-plan.png >/dev/null 2>&1 && break
+	sleep 0.5
+done
+ls "$out"/*-plan.png >/dev/null 2>&1 || fail "no drawing came"
+shot drawing
 
 say "close"
 key ctrl+w

@@ -11,19 +11,20 @@ type Run struct {
 // Flatten returns the subpaths with every curve replaced by straight lines that stray from it
 // by at most tolerance.
 func (p Path) Flatten(tolerance Paper) []Run {
-	var runs []Run
 	var run Run
+	runs, points := make([]Run, 0, 1), make([]Point, len(p)) // straight paths need no more
 	end := func() {
 		if len(run.Points) > 0 {
 			runs = append(runs, run)
 		}
+		points = points[min(len(run.Points), len(points)):]
 		run = Run{}
 	}
 	for _, s := range p {
 		switch s.Op {
 		case OpMove:
 			end()
-			run.Points = append(run.Points, s.To)
+			run.Points = append(points[:0], s.To)
 		case OpLine:
 			run.Points = append(run.Points, s.To)
 		case OpCubic:

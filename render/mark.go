@@ -69,9 +69,17 @@ func Bounds(marks []Mark) Rect {
 
 // Shift returns the marks moved by d.
 func Shift(marks []Mark, d Point) []Mark {
-	moved := make([]Mark, len(marks))
+	steps := 0
+	for i := range marks {
+		steps += len(marks[i].Path)
+	}
+	moved, all := make([]Mark, len(marks)), make(Path, 0, steps) // all paths in one piece: a drawing has a thousand
 	for i, m := range marks {
-		m.Path = m.Path.Shift(d)
+		n := len(all)
+		for _, s := range m.Path {
+			all = append(all, s.shift(d))
+		}
+		m.Path = all[n:len(all):len(all)]
 		m.Text.At = m.Text.At.Plus(d)
 		moved[i] = m
 	}

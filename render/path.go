@@ -130,7 +130,9 @@ func (p Path) Bounds() Rect {
 func (p Path) Shift(d Point) Path {
 	q := make(Path, len(p))
 	for i, s := range p {
-		q[i] = Step{s.Op, s.C1.Plus(d), s.C2.Plus(d), s.To.Plus(d)}
+		q[i] = s.shift(d)
 	}
 	return q
 }
+
+func (s Step) shift(d Point) Step { return Step{s.Op, s.C1.Plus(d), s.C2.Plus(d), s.To.Plus(d)} }

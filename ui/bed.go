@@ -34,18 +34,19 @@ type bedPane struct {
 	lit     string         // the key whose field has the focus, or the part that was clicked
 	turned  time.Time      // when the view from a corner was drawn last
 	held    render.Drawing // the sides as they were drawn last
-	stale   bool           // something changed while another stage was shown
+	sparse  bool           // with few dimensions
+	stale   stale
 }
 
 func newBedPane(w *Window) *bedPane {
-	b := &bedPane{w: w, turning: fromCorner}
+	b := &bedPane{w: w, turning: fromCorner, stale: stale{w: w, of: bedStage}}
 	b.sides = control.NewSketch(render.InkPaper, b.drawSides)
 	b.sides.Least = fyne.NewSize(380, 150)
 	b.sides.Hover, b.sides.Tap = b.hover, b.tap
 	b.corner = control.NewSketch(render.InkPaper, b.drawCorner)
 	b.corner.Least = fyne.NewSize(380, 150)
 	b.corner.Hover, b.corner.Tap, b.corner.Key = b.hover, b.tap, b.turnByKey
-	b.corner.Grab, b.corner.Drag, b.corner.Focus = b.grabCorner, b.dragCorner, b.focusCorner
+	b.corner.Grab, b.corner.Drag, b.corner.Focus, b.corner.Ring = b.grabCorner, b.dragCorner, b.focusCorner, true
 	b.stick = control.NewSketch(render.InkWell, b.drawStick)
 	b.stick.Least = fyne.NewSize(216, 300)
 	b.stick.Hover = b.hover
@@ -53,7 +54,8 @@ func newBedPane(w *Window) *bedPane {
 	b.sizes = newBedSizes(w, b)
 	b.object = control.NewPanes(container.New(halves{}, b.sides, b.corner), b.stick, b.sizes.object, [2]float32{0.58, 0.73})
 	b.object.Changed = func() { w.place.object.Shares = b.object.Shares }
-	w.live.watch(b.follow)
+	w.live.watchDrawing(b.follow)
+	w.live.watch(func() { b.stale.unless(b.follows) })
 	return b
 }
 
@@ -73,9 +75,7 @@ func (b *bedPane) follow() {
 			b.built, b.answers, b.filled = nil, nil, l.of
 		}
 	}
-	if b.stale = b.w.stage != bedStage; !b.stale {
-		b.redraw()
-	}
+	b.stale.unless(b.drawn)
 }
 
 // withSizes returns a job with what a bed was built of.
@@ -104,28 +104,33 @@ func (b *bedPane) shown() {
 		b.object.Shares = shares
 		b.object.Refresh()
 	}
-	if b.stale {
-		b.stale = false
-		b.redraw()
-	}
+	b.stale.now(b.redraw)
 }
 
 func (b *bedPane) redraw() {
 	b.drawn()
-	b.sizes.follow()
+	b.sizes.afresh()
 }
 
 // cornerRests is how long the view from a corner, the costliest, stays as it is while a level is dragged.
-const cornerRests = 60 * time.Millisecond
+const cornerRests = 100 * time.Millisecond
 
-// drawn draws the bed anew.
+// drawn draws the bed anew. While a level is dragged the view from a corner follows a frame later, and not every time.
 func (b *bedPane) drawn() {
 	b.sides.Redraw()
 	b.stick.Redraw()
-	if b.levels.key == "" || time.Since(b.turned) > cornerRests {
+	if b.levels.key == "" {
+		b.corner.Redraw()
+	}
+}
+
+// follows draws what may come a frame after the hand: the view from a corner and the column.
+func (b *bedPane) follows() {
+	if b.levels.key != "" && time.Since(b.turned) > cornerRests {
 		b.turned = time.Now()
 		b.corner.Redraw()
 	}
+	b.sizes.follow()
 }
 
 // bed is the last bed that could be built, nil where there is none.
@@ -155,6 +160,9 @@ var (
 	sidesEdge = render.Px(10)
 )
 
+// leastShare is what the bed itself takes of the width at least: where its dimensions leave it less, only those over all are drawn.
+const leastShare = 0.36
+
 func (b *bedPane) drawSides(w, h render.Paper) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	bed := b.bed()
@@ -162,26 +170,61 @@ func (b *bedPane) drawSides(w, h render.Paper) render.Drawing {
 		return b.nothing(d)
 	}
 	end := bed.Sizes.Upper.Head.Other()
-	d.Add(heading(render.Px(16), render.Px(14), "From the front", "and from the "+string(end)+" end, one scale for both")...)
 	o := b.options(w-2*sidesEdge, h-sidesHead-sidesEdge)
-	o.Sparse = w < littleWide
-	if b.levels.key != "" && b.held.Scale > 0 { // nothing jumps while the hand moves
+	moves := b.levels.key != "" && b.held.Scale > 0
+	if o.Sparse = w < littleWide || moves && b.sparse; moves { // nothing jumps while the hand moves
 		o.Scale, o.Origin = b.held.Scale, &b.held.Origin
 	}
-	sides := view.BedSides(bed, end, o)
-	b.held = sides
+	sides, endFrom := view.BedSides(bed, end, o)
+	if !moves && !o.Sparse && sides.Scale*(bed.Long+bed.Wide) < leastShare*float64(o.W) {
+		o.Sparse = true
+		sides, endFrom = view.BedSides(bed, end, o)
+	}
+	b.held, b.sparse = sides, o.Sparse
 	d.Scale = sides.Scale
 	d.Add(render.Shift(sides.Marks, render.Point{X: sidesEdge, Y: sidesHead})...)
+	d.Add(heading(render.Px(16), render.Px(14), "From the front", "one scale for both")...)
+	wall := "right"
+	if end == bunk.Left {
+		wall = "left"
+	}
+	from := max(sidesEdge+endFrom, render.Px(170))
+	d.Add(heading(from, render.Px(14), "From the "+string(end)+" end", "wall on the "+wall)...)
+	d.Add(b.callout(d.Marks, from)...)
 	return d
 }
 
 // nothing says why there is no bed to draw.
 func (b *bedPane) nothing(d render.Drawing) render.Drawing {
-	if s := b.w.live.scene; s != nil {
-		no := view.NoBed(s, "The bed", view.Options{Unit: b.w.live.unit(), W: d.W, H: d.H})
-		d.Add(no.Marks...)
+	if b.w.live.scene == nil {
+		return d
+	}
+	st, at := render.ScreenStyle, render.Point{X: render.Px(16), Y: render.Px(22)}
+	d.Add(render.Words("", st.Title.Text(at, "No bed to draw yet", render.InkMain, render.Left)))
+	for _, words := range b.nothingWords() {
+		at.Y += render.Px(22)
+		lines := render.Wrap(words, st.Body.Size, render.Regular, d.W-render.Px(32))
+		d.Add(st.Body.Lines("", at, lines, render.InkSoft, render.Left)...)
+		at.Y += render.Px(18) * render.Paper(len(lines)-1)
 	}
 	return d
+}
+
+// nothingWords are why there is no bed: a line for each size that cannot be built.
+func (b *bedPane) nothingWords() []string {
+	if len(b.refused) == 0 {
+		return []string{"its sizes are not chosen yet"}
+	}
+	var list []string
+	for _, e := range b.refused {
+		r := refusal{s: b.sizes, e: e}
+		words := r.groupName() + ": " + e.Reason
+		if near := r.nearest(); near != "" {
+			words += "; the nearest that can be built is " + near
+		}
+		list = append(list, words)
+	}
+	return list
 }
 
 func (b *bedPane) drawStick(w, h render.Paper) render.Drawing {
@@ -193,6 +236,9 @@ func (b *bedPane) drawStick(w, h render.Paper) render.Drawing {
 	}
 	o := b.options(w, h)
 	o.Refused = nil
+	if s != nil && s.Bed == nil {
+		s = nil // the view from the front says why
+	}
 	return storyStick(s, answers, o, w, h)
 }
 

@@ -48,7 +48,7 @@ func TestChooseASize(t *testing.T) {
 	w := openedBed(t, "town-house.toml")
 	before, drawn, stick := w.session.Job(), w.bed.dump(), w.bed.stick.Drawing().Dump()
 	choose(t, w, "bed.upper.height", "58 in")
-	if got := w.session.Job().Bed.Upper.Height; got != 58*length.Inch || w.session.UndoName() != "Set upper" {
+	if got := w.session.Job().Bed.Upper.Height; got != 58*length.Inch || w.session.UndoName() != "Set decks: upper" {
 		t.Fatalf("the deck is at %v, undo %q", got, w.session.UndoName())
 	}
 	if w.bed.dump() == drawn || w.bed.stick.Drawing().Dump() == stick {
@@ -94,6 +94,7 @@ func TestWhatCannotBeBuilt(t *testing.T) {
 	if !strings.Contains(w.bed.sides.Drawing().Dump(), "not-fit") {
 		t.Error("no part is dashed red")
 	}
+	calloutIsClear(t, w)
 	test.Tap(g.refused[0].(fyne.Tappable))
 	if w.live.scene.Bed == nil || len(g.refused) != 0 || f.Wrong() || w.session.Job().Bed.Guard.Top != 255*length.Inch/4 {
 		t.Errorf("%v is taken: %v", w.session.Job().Bed.Guard.Top, w.live.scene.BedErr)
@@ -101,6 +102,34 @@ func TestWhatCannotBeBuilt(t *testing.T) {
 	w.undo()
 	if f.Text() != "5' 0\"" || len(g.refused) != 1 {
 		t.Error("undo does not bring the refused size back")
+	}
+}
+
+// calloutIsClear: what is said over the view from the front covers no dimension and no other words, and neither does its leader.
+func calloutIsClear(t *testing.T, w *Window) {
+	t.Helper()
+	for _, wide := range []float32{660, 835, 1000} {
+		w.bed.sides.Resize(fyne.NewSize(wide, 420))
+		d := w.bed.sides.Drawing()
+		n := len(w.bed.callout(nil, render.Px(float64(wide))))
+		if n == 0 || n > len(d.Marks) {
+			t.Fatalf("%g wide: nothing is said", wide)
+		}
+		said := false
+		for i, m := range d.Marks {
+			if m.Kind != render.KindText || !strings.Contains(m.Text.Words, "Top at 5' 0\"") {
+				continue
+			}
+			said = true
+			for k, o := range d.Marks {
+				if k != i && o.Kind == render.KindText && o.Bounds().Overlaps(m.Bounds().Grow(render.Px(4))) {
+					t.Errorf("%g wide: %q is on %q", wide, m.Text.Words, o.Text.Words)
+				}
+			}
+		}
+		if !said {
+			t.Errorf("%g wide: it is not said which size", wide)
+		}
 	}
 }
 
@@ -196,7 +225,7 @@ func TestFold(t *testing.T) {
 func TestWordsAndTicks(t *testing.T) {
 	w := openedBed(t, "town-house.toml")
 	var heads []*bedCell
-	for _, g := range bedGroups(w.live) {
+	for _, g := range bedGroups {
 		for _, row := range g.rows {
 			for i := range row {
 				if row[i].kind == chosenWord {
@@ -208,12 +237,12 @@ func TestWordsAndTicks(t *testing.T) {
 	if len(heads) < 4 {
 		t.Fatalf("%d choices", len(heads))
 	}
-	c := w.bed.sizes.cell("bed.upper.head", *heads[0]).(fyne.Focusable)
+	c := w.bed.sizes.cell("bed.upper.head", "Decks", *heads[0]).(fyne.Focusable)
 	c.TypedKey(&fyne.KeyEvent{Name: fyne.KeyRight})
 	if w.session.Job().Bed.Upper.Head != bunk.Right {
 		t.Errorf("the pillow is at the %s end", w.session.Job().Bed.Upper.Head)
 	}
-	tick := w.bed.sizes.cell("bed.guard.open_wall", yesNo("open_wall", "Open at wall")).(fyne.Focusable)
+	tick := w.bed.sizes.cell("bed.guard.open_wall", "Rails", yesNo("open_wall", "Open at wall")).(fyne.Focusable)
 	tick.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
 	if !w.session.Job().Bed.Guard.OpenWall {
 		t.Error("Space does not tick")
@@ -314,9 +343,9 @@ func TestPartsList(t *testing.T) {
 	if text := w.app.Clipboard().Content(); !strings.Contains(text, "side rail") || !strings.HasPrefix(text, "count") {
 		t.Errorf("copied: %.80q", text)
 	}
-	path := filepath.Join(t.TempDir(), "parts")
-	w.savePartsTo(path)
-	data, err := os.ReadFile(path + ".csv")
+	path := filepath.Join(t.TempDir(), "parts.csv")
+	w.keepAt(w.partsSaving(), path)
+	data, err := os.ReadFile(path)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -325,8 +354,8 @@ func TestPartsList(t *testing.T) {
 			t.Errorf("%s is not in the list", p.ID)
 		}
 	}
-	w.savePartsTo(filepath.Join(t.TempDir(), "no", "such", "folder.csv"))
-	if w.banner.shown("trouble") == "" {
+	w.keepAt(w.partsSaving(), filepath.Join(t.TempDir(), "no", "such", "folder.csv"))
+	if w.banner.shown("save") == "" {
 		t.Error("nothing says that it was not saved")
 	}
 }

@@ -47,10 +47,6 @@ func (b *bedPane) drawCorner(w, h render.Paper) render.Drawing {
 	o.Names = w >= littleWide
 	corner := view.BedCorner(bed, b.turning.turn, b.turning.tilt, o)
 	d.Add(render.Shift(corner.Marks, render.Point{X: edge, Y: head})...)
-	if b.corner.Focused() {
-		box := render.Rect{Max: render.Point{X: w, Y: h}}.Grow(-render.Px(3))
-		d.Add(render.Stroke("", render.RoundBox(box, render.Px(3)), render.Pen{Width: render.Px(1.5), Ink: render.InkSoft}))
-	}
 	return d
 }
 
@@ -87,7 +83,7 @@ func (b *bedPane) turnByKey(e *fyne.KeyEvent) bool {
 	case fyne.KeyDown:
 		t.to(t.turn, t.tilt+turnKey)
 	case fyne.KeyHome:
-		*t = fromCorner
+		b.turnBack()
 	case fyne.KeyEscape:
 		b.levels.giveUp()
 		b.lit = ""
@@ -97,6 +93,12 @@ func (b *bedPane) turnByKey(e *fyne.KeyEvent) bool {
 	}
 	b.corner.Redraw()
 	return true
+}
+
+// turnBack looks at the bed from where it is looked at at first.
+func (b *bedPane) turnBack() {
+	b.turning = fromCorner
+	b.corner.Redraw()
 }
 
 // key is for keys that nothing with the focus took.

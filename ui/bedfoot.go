@@ -27,9 +27,7 @@ func newBedFoot(w *Window, b *bedPane) *bedFoot {
 	f.open = control.NewPress(render.InkPanel, f.drawOpen, f.goOpen)
 	f.open.Least = fyne.NewSize(200, 62)
 	f.open.Says = func() string { return "open this question in Place" }
-	f.line = control.NewPress(render.InkPanel, f.drawCaution, w.caution)
-	f.line.Least = fyne.NewSize(200, 30)
-	f.line.Says = func() string { return "read the whole caution" }
+	f.line = cautionLine(w)
 	f.object = container.New(control.Stacked{}, f.parts, f.open, f.line)
 	return f
 }
@@ -94,7 +92,7 @@ func (f *bedFoot) drawOpen(w, h render.Paper, s control.State) render.Drawing {
 	put(16, 13, "Most open question", render.InkSoft)
 	put(44, 31, a.Sentence, render.InkMain)
 	verdict := a.Verdict.Words()
-	if told := a.Tell(f.w.live.unit()); told != "" {
+	if told := f.w.live.scene.Called(a.Tell(f.w.live.unit())); told != "" {
 		verdict += ":"
 		put(44+float64(st.Body.Wide(verdict+" ")/render.Px(1)), 48, told, render.InkMain)
 	}
@@ -104,12 +102,23 @@ func (f *bedFoot) drawOpen(w, h render.Paper, s control.State) render.Drawing {
 	return d
 }
 
-func (f *bedFoot) drawCaution(w, h render.Paper, s control.State) render.Drawing {
+// cautionLine is the one line of caution under a column, with the way to all of it.
+func cautionLine(w *Window) *control.Press {
+	p := control.NewPress(render.InkPanel, drawCaution, w.caution)
+	p.Least = fyne.NewSize(200, 30)
+	p.Says = func() string { return "read the whole caution" }
+	return p
+}
+
+func drawCaution(w, h render.Paper, s control.State) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	rule(&d, render.Px(1))
 	st := render.ScreenStyle
-	link := "The whole caution"
-	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, shortened("Measured against, not approved.", st.Body, w-render.Px(40)-st.Body.Wide(link)), render.InkSoft, render.Left).Middled()))
+	words, link := "Measured against, not approved.", "The whole caution"
+	if st.Body.Wide(words)+st.Body.Wide(link) > w-render.Px(40) {
+		link = "Caution"
+	}
+	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, shortened(words, st.Body, w-render.Px(40)-st.Body.Wide(link)), render.InkSoft, render.Left).Middled()))
 	d.Add(render.Words("", st.Body.Text(render.Point{X: w - render.Px(16), Y: h / 2}, link, render.InkCannotTell, render.Right).Middled()))
 	d.Add(control.FocusRing(w, h, s)...)
 	return d

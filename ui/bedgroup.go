@@ -36,13 +36,15 @@ func newSizeGroup(s *bedSizes, of bedGroup) *sizeGroup {
 	g.head = control.NewPress(render.InkPanel, g.drawHead, g.fold)
 	g.head.Least = fyne.NewSize(200, groupHigh)
 	g.head.Says = func() string { return "open or fold: " + strings.ToLower(of.title) }
+	g.head.Enters = func() { control.Reveal(s.scroll, g.bar) }
 	g.bar = g.head
 	if of.has != nil {
 		g.check = control.NewCheck(render.InkPanel, "", g.there, g.toggle)
+		g.check.Enters = g.head.Enters
 		g.check.Says = func() string { return "the bed has it, or not: " + strings.ToLower(of.title) }
 		g.bar = container.New(groupBar{}, g.head, g.check)
 	}
-	g.rows = g.lines(of.table, of.rows)
+	g.rows = g.lines(of.title, of.table, of.rows)
 	if of.table == "bed.shelf" {
 		add := control.NewButton(render.InkPanel, func() string { return "Add a shelf" }, false, g.addShelf)
 		g.more = control.NewRow(add)
@@ -50,14 +52,14 @@ func newSizeGroup(s *bedSizes, of bedGroup) *sizeGroup {
 	return g
 }
 
-// lines makes the rows of some sizes.
-func (g *sizeGroup) lines(table string, rows [][]bedCell) (out []fyne.CanvasObject) {
+// lines makes the rows of some sizes of what the title names.
+func (g *sizeGroup) lines(title, table string, rows [][]bedCell) (out []fyne.CanvasObject) {
 	for _, row := range rows {
 		var cells []fyne.CanvasObject
 		var keys []string
 		for _, c := range row {
 			key := table + "." + c.key
-			cells, keys = append(cells, g.s.cell(key, c)), append(keys, key)
+			cells, keys = append(cells, g.s.cell(key, title, c)), append(keys, key)
 		}
 		line := control.NewRow(cells...)
 		for _, key := range keys {
@@ -192,7 +194,7 @@ func (g *sizeGroup) words() string {
 		return "none"
 	}
 	if bed := g.s.bed.bed(); bed != nil && g.has(g.s.bed.built.Job) {
-		return g.of.summary(bed)
+		return g.of.summary(bed, g.s.w.live)
 	}
 	return ""
 }
@@ -252,7 +254,7 @@ func (g *sizeGroup) followShelves() {
 			return d
 		})
 		title.Least = fyne.NewSize(100, 34)
-		g.shelves = append(g.shelves, &shelfLines{container.New(shelfTitle{}, title, away), g.lines(table, shelfRows)})
+		g.shelves = append(g.shelves, &shelfLines{container.New(shelfTitle{}, title, away), g.lines(name, table, shelfRows)})
 	}
 }
 

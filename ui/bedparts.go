@@ -2,7 +2,6 @@ package ui
 
 import (
 	"bytes"
-	"path/filepath"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -10,7 +9,6 @@ import (
 
 	"bunkwright/furniture"
 	"bunkwright/furniture/bunk"
-	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
 	"bunkwright/ui/control"
 )
@@ -72,33 +70,20 @@ func (w *Window) copyParts() {
 
 // saveParts asks for a file and writes the list to it as comma-separated values.
 func (w *Window) saveParts() {
-	if w.bed.bed() == nil {
-		return
+	if w.bed.bed() != nil {
+		w.keep(w.partsSaving())
 	}
-	d := dialog.NewFileSave(func(to fyne.URIWriteCloser, err error) {
-		if err != nil || to == nil {
-			return
-		}
-		path := to.URI().Path()
-		to.Close()
-		w.savePartsTo(path)
-	}, w.win)
-	d.SetFileName(fileName(w.session.Job().Name) + "-parts.csv")
-	w.showFiles(d)
 }
 
-func (w *Window) savePartsTo(path string) {
-	if filepath.Ext(path) == "" {
-		path += ".csv"
+func (w *Window) partsSaving() saving {
+	return saving{
+		what: "The parts list", name: fileName(w.session.Job().Name) + "-parts", exts: []string{".csv"},
+		write: func(path string) error {
+			var b bytes.Buffer
+			if err := furniture.ListCSV(&b, w.bed.bed().Parts, w.live.unit()); err != nil {
+				return err
+			}
+			return w.writeWhole(path, b.Bytes())
+		},
 	}
-	var b bytes.Buffer
-	err := furniture.ListCSV(&b, w.bed.bed().Parts, w.live.unit())
-	if err == nil {
-		err = jobfile.WriteWhole(path, b.Bytes())
-	}
-	if err != nil {
-		w.trouble("The parts list was not saved", err)
-		return
-	}
-	w.banner.say(notice{"parts", "The parts list is in " + path, nil})
 }

@@ -9,6 +9,7 @@ import (
 	"bunkwright/furniture/bunk"
 	"bunkwright/furniture/job/jobfile"
 	"bunkwright/render"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 )
 
@@ -23,7 +24,7 @@ func (s *bedSizes) refusal(e bunk.SizeError) *control.Press {
 	p := control.NewPress(render.InkPanel, r.draw, r.take)
 	p.High = func(w render.Paper) render.Paper { return r.layout(w).high }
 	p.Least = fyne.NewSize(200, 60)
-	p.Says = r.says
+	p.Says, p.Enters = r.says, func() { control.Reveal(s.scroll, p) }
 	return p
 }
 
@@ -37,7 +38,24 @@ func (r *refusal) nearest() string {
 	if _, ok := jobfile.Find(r.e.Key); !ok || !r.e.Has || r.e.Nearest == 0 {
 		return ""
 	}
-	return jobfile.ShownLength(r.e.Nearest, r.s.w.live.unit())
+	return jobfile.ShownLength(r.even(), r.s.w.live.unit())
+}
+
+// even is the nearest size on the step of the unit that can still be built, where what was chosen tells on which side that is.
+func (r *refusal) even() length.Length {
+	near, step := r.e.Nearest, stepOf(r.s.w.live.unit())
+	f, ok := r.s.fields[r.e.Key]
+	if !ok || near%step == 0 {
+		return near
+	}
+	got := length.Read(f.Text(), length.Context{Unit: r.s.w.live.unit()})
+	switch {
+	case got.Outcome != length.Value:
+		return near
+	case got.Value > near:
+		return near - near%step
+	}
+	return near - near%step + step
 }
 
 // name is what the size is called in the column.
@@ -48,6 +66,11 @@ func (r *refusal) name() string {
 		}
 	}
 	return r.e.Key
+}
+
+// groupName is the name with that of its group before it.
+func (r *refusal) groupName() string {
+	return r.s.groupOf(r.e.Key).of.title + ", " + strings.ToLower(r.name())
 }
 
 func (r *refusal) says() string {

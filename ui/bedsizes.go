@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -20,6 +21,7 @@ type bedSizes struct {
 	bed     *bedPane
 	object  fyne.CanvasObject
 	head    *control.Sketch
+	fold    *control.Press
 	scroll  *container.Scroll
 	inner   *fyne.Container
 	groups  []*sizeGroup
@@ -33,14 +35,14 @@ func newBedSizes(w *Window, b *bedPane) *bedSizes {
 	s := &bedSizes{w: w, bed: b, fields: map[string]*control.Field{}, lines: map[string]*control.Row{}}
 	s.head = control.NewSketch(render.InkPanel, s.drawHead)
 	s.head.Least = fyne.NewSize(200, 64)
-	fold := control.NewButton(render.InkPanel, s.foldWord, false, s.foldAll)
-	fold.Says = func() string { return "fold all groups, or open them" }
+	s.fold = control.NewButton(render.InkPanel, s.foldWord, false, s.foldAll)
+	s.fold.Says = func() string { return "fold all groups, or open them" }
 	s.scroll, s.inner = control.NewColumn(0)
-	for _, g := range bedGroups(w.live) {
+	for _, g := range bedGroups {
 		s.groups = append(s.groups, newSizeGroup(s, g))
 	}
 	s.foot = newBedFoot(w, b)
-	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, fold), control.Wheel(s.scroll), s.foot.object)
+	s.object = container.New(columnFrame{}, container.New(withButton{}, s.head, s.fold), control.Wheel(s.scroll), s.foot.object)
 	s.arrange()
 	return s
 }
@@ -55,16 +57,29 @@ func (s *bedSizes) follow() {
 		g.follow()
 	}
 	s.foot.follow()
+	s.fold.Redraw()
+	if list := s.shownObjects(); !slices.Equal(list, s.inner.Objects) {
+		s.arrange()
+	}
+}
+
+// afresh draws everything anew.
+func (s *bedSizes) afresh() {
+	s.follow()
 	s.arrange()
 }
 
 // arrange puts what is shown of the groups below each other.
 func (s *bedSizes) arrange() {
-	s.inner.Objects = s.inner.Objects[:0]
-	for _, g := range s.groups {
-		s.inner.Objects = append(s.inner.Objects, g.objects()...)
-	}
+	s.inner.Objects = s.shownObjects()
 	s.inner.Refresh()
+}
+
+func (s *bedSizes) shownObjects() (list []fyne.CanvasObject) {
+	for _, g := range s.groups {
+		list = append(list, g.objects()...)
+	}
+	return list
 }
 
 func (s *bedSizes) anyOpen() bool {
@@ -112,9 +127,9 @@ func (s *bedSizes) drawHead(w, h render.Paper) render.Drawing {
 	return d
 }
 
-// cell makes the control of one size.
-func (s *bedSizes) cell(key string, c bedCell) fyne.CanvasObject {
-	label := strings.ToLower(c.label)
+// cell makes the control of one size of what the title names.
+func (s *bedSizes) cell(key, title string, c bedCell) fyne.CanvasObject {
+	label := strings.ToLower(title + ": " + c.label)
 	set := func(text string) {
 		if err := s.w.setKey(key, label, text); err != nil {
 			s.w.trouble(c.label, err)
@@ -123,13 +138,13 @@ func (s *bedSizes) cell(key string, c bedCell) fyne.CanvasObject {
 	switch c.kind {
 	case chosenWord:
 		o := control.NewChoice(render.InkPanel, c.label, c.words, func() string { return jobfile.Shown(s.filled(), key) }, set)
-		o.Says = func() string { return label + keyWords(key) }
+		o.Says, o.Enters = func() string { return label + keyWords(key) }, func() { s.reveal(key) }
 		s.watched = append(s.watched, o.Follow)
 		return o
 	case ticked:
 		on := func() bool { return jobfile.Shown(s.filled(), key) == "true" }
 		o := control.NewCheck(render.InkPanel, c.label, on, func() { set(fmt.Sprint(!on())) })
-		o.Says = func() string { return label + keyWords(key) }
+		o.Says, o.Enters = func() string { return label + keyWords(key) }, func() { s.reveal(key) }
 		s.watched = append(s.watched, o.Redraw)
 		return o
 	}
@@ -208,16 +223,8 @@ func (s *bedSizes) enter(key string, on bool) {
 
 // reveal scrolls to the line of a key.
 func (s *bedSizes) reveal(key string) {
-	row := s.lines[key]
-	if row == nil {
-		return
-	}
-	top, high := row.Position().Y, row.Size().Height
-	switch at, room := s.scroll.Offset.Y, s.scroll.Size().Height; {
-	case top < at:
-		s.scroll.ScrollToOffset(fyne.NewPos(0, top))
-	case top+high > at+room:
-		s.scroll.ScrollToOffset(fyne.NewPos(0, top+high-room))
+	if row := s.lines[key]; row != nil {
+		control.Reveal(s.scroll, row)
 	}
 }
 

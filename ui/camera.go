@@ -19,8 +19,12 @@ type camera struct {
 	plan, wall render.Point // origins
 	parts      render.Paper // where the plan ends and the wall begins
 	held       [2]render.Point
-	sparse     bool // there is little room
+	sparse     bool         // there is little room
+	legend     render.Paper // where the legend stands, 0 where it has no room
 }
+
+// legendWide is the width of the legend beside the drawings, with the air on both sides.
+var legendWide = render.Px(170)
 
 // A pane under this size has little room.
 var (
@@ -42,7 +46,21 @@ func (c *camera) follow(l *live, w, h render.Paper) string {
 	c.parts = headHigh + plan.H
 	c.plan = c.plan.Plus(render.Point{X: render.Px(8), Y: headHigh})
 	c.wall = c.wall.Plus(render.Point{X: render.Px(8), Y: c.parts + headHigh})
+	c.makeRoom(w, render.Bounds(append(plan.Marks, wall.Marks...)))
 	return key
+}
+
+// makeRoom moves the drawings, which stand in the middle of the pane, to the left as far as the legend beside them asks for. Where there
+// is no room for it there is none.
+func (c *camera) makeRoom(w render.Paper, drawn render.Rect) {
+	c.legend = 0
+	if w-drawn.W() < legendWide+render.Px(32) {
+		return
+	}
+	left := min((w-drawn.W())/2, w-drawn.W()-legendWide)
+	by := render.Point{X: left - drawn.Min.X - render.Px(8)}
+	c.plan, c.wall = c.plan.Plus(by), c.wall.Plus(by)
+	c.legend = max(left+drawn.W(), w-legendWide) + render.Px(16)
 }
 
 // wallOf returns the wall that the bed stands at, else the first.

@@ -17,6 +17,7 @@ type card struct {
 	x     render.Paper
 	st    render.Style
 	unit  length.Unit
+	scene *fit.Scene
 }
 
 // Where things stand in a card, in pixels.
@@ -27,7 +28,7 @@ const (
 )
 
 func newCard(a fit.Answer, open bool, l *live, w render.Paper) *card {
-	c := &card{wide: w, x: render.Px(cardText), st: render.ScreenStyle, unit: l.unit(), high: render.Px(6)}
+	c := &card{wide: w, x: render.Px(cardText), st: render.ScreenStyle, unit: l.unit(), scene: l.scene, high: render.Px(6)}
 	c.head(a, open)
 	if open {
 		c.high += render.Px(4)
@@ -60,7 +61,7 @@ func (c *card) verdict(a fit.Answer, room render.Paper) {
 	if a.Accepted != "" {
 		words += ", accepted"
 	}
-	rest := a.Tell(c.unit)
+	rest := c.scene.Called(a.Tell(c.unit))
 	if rest != "" {
 		words += ":"
 	}
@@ -126,7 +127,7 @@ func (c *card) body(a fit.Answer) {
 		c.paragraph(f.Words(c.unit), render.InkMain)
 	}
 	for _, n := range a.Notes {
-		c.paragraph(fit.Spoken(n), render.InkMain)
+		c.paragraph(c.scene.Called(fit.Spoken(n)), render.InkMain)
 	}
 	if a.Caution != "" {
 		c.section("Caution")

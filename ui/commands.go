@@ -6,6 +6,7 @@ import (
 
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
+	"bunkwright/room/length"
 )
 
 // show goes to a stage.
@@ -15,12 +16,18 @@ func (w *Window) show(s stage) {
 		return
 	}
 	w.stage = s
+	w.status.at("")
 	w.room.redraw()
 	w.middle.Objects = []fyne.CanvasObject{o}
 	w.middle.Refresh()
 	w.tape.redraw()
-	if s == bedStage {
+	w.status.at("")
+	switch s {
+	case bedStage:
 		w.bed.shown()
+	case placingStage:
+		w.place.shown()
+		w.place.rest()
 	}
 }
 
@@ -28,6 +35,10 @@ func (w *Window) show(s stage) {
 func (w *Window) fitAll() {
 	if w.stage == roomStage {
 		w.room.plan.fitAll()
+		return
+	}
+	if w.stage == bedStage {
+		w.bed.turnBack()
 		return
 	}
 	w.place.fitAll()
@@ -55,6 +66,11 @@ func (w *Window) redo() {
 
 // showIn changes the unit that lengths are shown and read in.
 func (w *Window) showIn(unit string) {
+	if w.session.Job() == nil {
+		w.live.usual = map[string]length.Unit{"in": length.Inches, "mm": length.Millimetres}[unit]
+		w.live.tell()
+		return
+	}
 	if j := w.session.Job(); j != nil && j.Unit != unit {
 		w.do("Show "+map[string]string{"in": "feet and inches", "mm": "millimetres"}[unit], "", func(j *job.Job) (*job.Job, error) {
 			return jobfile.Set(j, jobfile.Change{Key: "unit", Text: unit})

@@ -36,7 +36,7 @@ func (w *Window) newEmpty() fyne.CanvasObject {
 	return container.NewStack(ground, container.New(layout.NewCenterLayout(), column))
 }
 
-// sampleWords names a sample by its job, and by its file: "Attic bunk (attic)".
+// sampleWords names a sample by its job, or by its file where that has no name.
 func sampleWords(file string) string {
 	short := strings.ReplaceAll(strings.TrimSuffix(file, ".toml"), "-", " ")
 	data, err := samples.Files.ReadFile(file)
@@ -44,7 +44,7 @@ func sampleWords(file string) string {
 		return short
 	}
 	if f, err := jobfile.Load(data, file); err == nil && f.Job.Name != "" {
-		return f.Job.Name + " (" + short + ")"
+		return f.Job.Name
 	}
 	return short
 }

@@ -103,16 +103,16 @@ func (w *Window) saved() {
 	w.status.redraw()
 }
 
-func (w *Window) saveTo(path string) {
-	if filepath.Ext(path) == "" {
-		path += ".toml"
+// jobSaving puts the job into a file, which is its own from then on.
+func (w *Window) jobSaving() saving {
+	return saving{
+		what: "The job", name: fileName(w.session.Job().Name), exts: []string{".toml"},
+		write: w.session.SaveAs,
+		done: func(path string) {
+			w.remember(path)
+			w.saved()
+		},
 	}
-	if err := w.session.SaveAs(path); err != nil {
-		w.trouble("Not saved", err)
-		return
-	}
-	w.remember(path)
-	w.saved()
 }
 
 // changedOnDisk says that another program wrote the file.
@@ -122,23 +122,15 @@ func (w *Window) changedOnDisk() {
 	if w.session.Gone() {
 		words, read = "The file is no longer where it was.", nil
 	}
-	w.banner.say(notice{"disk", words, append(read, choice{"Write mine over it", func() { w.saveTo(path) }})})
+	w.banner.say(notice{"disk", words, append(read, choice{"Write mine over it", func() { w.keepAt(w.jobSaving(), path) }})})
 }
 
 func (w *Window) saveAs() {
 	if w.session.Job() == nil {
 		return
 	}
-	d := dialog.NewFileSave(func(to fyne.URIWriteCloser, err error) {
-		if err != nil || to == nil {
-			return
-		}
-		path := to.URI().Path()
-		to.Close()
-		w.saveTo(path)
-	}, w.win)
-	d.SetFileName(fileName(w.session.Job().Name) + ".toml")
-	w.showFiles(d)
+	w.settleFields()
+	w.keep(w.jobSaving())
 }
 
 func (w *Window) openDialog() {
@@ -149,20 +141,20 @@ func (w *Window) openDialog() {
 		from.Close()
 		w.Open(from.URI().Path())
 	}, w.win)
+	d.SetFilter(storage.NewExtensionFileFilter([]string{".toml"}))
 	w.showFiles(d)
 }
 
 // showFiles shows a dialog of files where the last one was, large enough to find something.
 func (w *Window) showFiles(d *dialog.FileDialog) {
-	d.SetFilter(storage.NewExtensionFileFilter([]string{".toml"}))
 	if folder := w.app.Preferences().String(folderKey); folder != "" {
 		if uri, err := storage.ListerForURI(storage.NewFileURI(folder)); err == nil {
 			d.SetLocation(uri)
 		}
 	}
 	size := w.win.Canvas().Size()
-	d.Resize(fyne.NewSize(size.Width*0.9, size.Height*0.9))
 	d.Show()
+	d.Resize(fyne.NewSize(size.Width*0.9, size.Height*0.9)) // not before Show: the toolkit would fall over its own missing window
 }
 
 // fileName makes a name of a file of a job's name.
@@ -216,8 +208,12 @@ func (w *Window) leave() {
 	size := w.win.Canvas().Size()
 	p.SetFloat("width", float64(size.Width))
 	p.SetFloat("height", float64(size.Height))
-	p.SetFloat("left", float64(w.place.object.Shares[0]))
-	p.SetFloat("right", float64(w.place.object.Shares[1]))
+	for key, share := range w.splits() {
+		p.SetFloat(key, float64(*share))
+	}
+	if j := w.session.Job(); j != nil {
+		p.SetString("unit", j.Unit)
+	}
 	w.session.Close()
 	w.win.SetCloseIntercept(nil)
 	w.win.Close()

@@ -102,7 +102,7 @@ func TestFileVanishes(t *testing.T) {
 	if _, err := os.Stat(path); err == nil {
 		t.Error("written without a word")
 	}
-	press(t, w, "disk", "Write mine over it")
+	answered(t, w, "disk", "Write mine over it")
 	if f, err := jobfile.Open(path); err != nil || f.Job.Name != "Still here" || w.session.Unsaved() {
 		t.Errorf("not brought back: %v", err)
 	}
@@ -111,8 +111,8 @@ func TestFileVanishes(t *testing.T) {
 	}
 }
 
-// press does what a button of a notice does.
-func press(t *testing.T, w *Window, id, word string) {
+// answered does what a button of a notice does.
+func answered(t *testing.T, w *Window, id, word string) {
 	t.Helper()
 	for _, n := range w.banner.notices {
 		for _, c := range n.does {
@@ -156,9 +156,9 @@ func TestTwoWindows(t *testing.T) {
 	if second.banner.shown("disk") == "" || second.session.Job().Name != "Second" {
 		t.Error("the second is not told, or has lost its job")
 	}
-	press(t, second, "disk", "Write mine over it")
+	answered(t, second, "disk", "Write mine over it")
 	first.Tick()
-	press(t, first, "disk", "Read it again")
+	answered(t, first, "disk", "Read it again")
 	if first.session.Job().Name != "Second" {
 		t.Errorf("read again: %q", first.session.Job().Name)
 	}
@@ -177,7 +177,7 @@ func TestCrash(t *testing.T) {
 	if err := w.Open(path); err != nil {
 		t.Fatal(err)
 	}
-	press(t, w, "recovery", "Bring it back")
+	answered(t, w, "recovery", "Bring it back")
 	if w.session.Job().Name != "Lost" || !w.session.Unsaved() {
 		t.Errorf("brought back %q", w.session.Job().Name)
 	}
@@ -196,7 +196,7 @@ func TestCrash(t *testing.T) {
 		t.Fatal(err)
 	}
 	again := window()
-	press(t, again, "recovery", "Bring it back")
+	answered(t, again, "recovery", "Bring it back")
 	if again.session.Job().Name != "Nameless" {
 		t.Errorf("brought back %q", again.session.Job().Name)
 	}
@@ -255,5 +255,35 @@ func TestPrintWhereNothingCanBeWritten(t *testing.T) {
 	}
 	if said := w.banner.shown("trouble"); !strings.HasPrefix(said, "Not printed: ") || w.banner.shown("print") != "" {
 		t.Errorf("said %q and %q", said, w.banner.shown("print"))
+	}
+}
+
+// TestOpenDialogComes: the toolkit's own dialog of files is shown, and Escape puts it away.
+func TestOpenDialogComes(t *testing.T) {
+	w, _ := opened(t, "attic.toml")
+	w.openDialog()
+	if w.win.Canvas().Overlays().Top() == nil {
+		t.Fatal("no dialog")
+	}
+	w.key(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if w.win.Canvas().Overlays().Top() != nil {
+		t.Error("Escape leaves it there")
+	}
+}
+
+// TestFirstRoomOfAll: a window that was never used before begins a room that can be edited, saved and opened again.
+func TestFirstRoomOfAll(t *testing.T) {
+	for _, shape := range []job.Shape{job.Rectangle, job.LShape} {
+		w := New(test.NewTempApp(t), session.New(session.Options{Post: func(func()) {}}), t.TempDir())
+		w.newRoom(shape)
+		rename(w, "First")
+		if said := w.banner.shown("trouble"); said != "" || w.session.UndoName() == "" {
+			t.Fatalf("%v: the first edit says %q", shape, said)
+		}
+		path := filepath.Join(t.TempDir(), "first.toml")
+		w.keepAt(w.jobSaving(), path)
+		if f, err := jobfile.Open(path); err != nil || f.Job.Name != "First" {
+			t.Errorf("%v: %v", shape, err)
+		}
 	}
 }

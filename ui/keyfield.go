@@ -2,6 +2,7 @@ package ui
 
 import (
 	"errors"
+	"regexp"
 
 	"bunkwright/furniture/job"
 	"bunkwright/furniture/job/jobfile"
@@ -41,13 +42,16 @@ func (w *Window) setKey(key, label, text string) error {
 	}))
 }
 
-// plain is an error as a field shows it: what is there and what would be right, without file and line.
+// inFile finds how a value is written in a file, such as mattress_thick = "6 in", which is no way to write it in a field.
+var inFile = regexp.MustCompile(`\b[a-z_]+ = ("?)([^"]*)("?)`)
+
+// plain is an error as a field shows it: what is there and what would be right, without file, line and key.
 func plain(err error) error {
 	var read *jobfile.ReadError
 	if errors.As(err, &read) && len(read.Complaints) > 0 {
 		c := read.Complaints[0]
 		if c.Want != "" {
-			return errors.New(c.Have + "; " + c.Want)
+			return errors.New(c.Have + "; " + inFile.ReplaceAllString(c.Want, "$2"))
 		}
 		return errors.New(c.Have)
 	}

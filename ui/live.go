@@ -2,37 +2,85 @@ package ui
 
 import (
 	"context"
+	"time"
 
 	"bunkwright/furniture/fit"
 	"bunkwright/furniture/job"
 	"bunkwright/room/length"
+	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
 
-// live is the open job as the window shows it: its scene and its answers. While the hand moves the answers are nominal; how sure they are
-// follows from the background.
+// live is the open job as the window shows it: its scene and its answers. While the hand moves the answers are nominal and the drawings are
+// told of them first, columns of words a frame later; how sure the answers are follows from the background once the hand rests.
 type live struct {
 	session  *session.Session
 	scene    *fit.Scene
 	answers  []fit.Answer
 	sure     bool
+	moving   bool  // what is shown is no edit yet
 	err      error // the job cannot be put into numbers
 	of       *job.Job
-	watchers []func()
+	drawings []func()
+	words    []func()
+	usual    length.Unit // while no job is open
+	waiting  bool        // the words will be told
+	steps    int         // of the hand so far
+	resting  int         // steps when the hand was last found at rest
+	rest     *time.Timer
 }
 
 func newLive(s *session.Session) *live {
-	l := &live{session: s}
+	l := &live{session: s, usual: length.Inches}
 	s.Watch(l.follow)
 	return l
 }
 
-// watch has f called whenever scene or answers differ.
-func (l *live) watch(f func()) { l.watchers = append(l.watchers, f) }
+// watch has f called whenever scene or answers differ, a frame later while the hand moves.
+func (l *live) watch(f func()) { l.words = append(l.words, f) }
+
+// watchDrawing has f called at once whenever scene or answers differ.
+func (l *live) watchDrawing(f func()) { l.drawings = append(l.drawings, f) }
 
 func (l *live) tell() {
-	for _, f := range l.watchers {
+	for _, f := range l.drawings {
 		f()
+	}
+	l.tellWords()
+}
+
+func (l *live) tellWords() {
+	l.waiting = false
+	for _, f := range l.words {
+		f()
+	}
+}
+
+// How long the hand must rest before it is worked out how sure the answers are, about a frame, and when it is looked once more.
+const (
+	rests = 17 * time.Millisecond
+	again = 5 * time.Millisecond
+)
+
+// stepped tells of a step of the hand: the drawings now, the words after this frame.
+func (l *live) stepped() {
+	for _, f := range l.drawings {
+		f()
+	}
+	l.steps++
+	if l.rest == nil {
+		l.rest = time.AfterFunc(rests, func() { l.session.Later(l.rested) })
+	} else {
+		l.rest.Reset(rests)
+	}
+	if !l.waiting {
+		l.waiting = true
+		l.session.Later(func() {
+			if l.waiting {
+				control.Traced.Later("words")
+				l.tellWords()
+			}
+		})
 	}
 }
 
@@ -43,7 +91,7 @@ func (l *live) follow() {
 		l.tell()
 		return
 	}
-	l.of, l.scene, l.answers, l.sure, l.err = j, nil, nil, false, nil
+	l.of, l.scene, l.answers, l.sure, l.moving, l.err = j, nil, nil, false, false, nil
 	if j == nil {
 		l.tell()
 		return
@@ -59,8 +107,21 @@ func (l *live) follow() {
 func (l *live) put(p job.Placement) {
 	l.session.Cancel(sureRun)
 	l.scene.Put(p)
-	l.answers, l.sure = nominal(l.scene), false
-	l.tell()
+	l.answers, l.sure, l.moving = nominal(l.scene), false, true
+	l.stepped()
+}
+
+// rested works out how sure the answers are where the hand holds still. A painting may take longer than a rest, so it is looked a second
+// time, after the window has asked for what the hand did meanwhile.
+func (l *live) rested() {
+	switch {
+	case !l.moving || l.scene == nil:
+	case l.resting != l.steps:
+		l.resting = l.steps
+		l.rest.Reset(again)
+	default:
+		l.ascertain()
+	}
 }
 
 // try shows another job without making it an edit. One whose bed cannot be built is not shown; err says why.
@@ -73,8 +134,8 @@ func (l *live) try(j *job.Job) error {
 		return s.BedErr
 	}
 	l.session.Cancel(sureRun)
-	l.scene, l.answers, l.sure = s, nominal(s), false
-	l.tell()
+	l.scene, l.answers, l.sure, l.moving = s, nominal(s), false, true
+	l.stepped()
 	return nil
 }
 
@@ -84,25 +145,36 @@ func (l *live) untry() {
 	l.follow()
 }
 
-// back shows the bed again where the job has it.
+// back ends what the hand did: the bed is shown where the job has it.
 func (l *live) back() {
-	if l.scene != nil && l.of != nil && l.scene.Job.Place != l.of.Place {
-		l.put(l.of.Place)
+	if l.scene == nil || l.of == nil || !l.moving {
+		return
+	}
+	l.session.Cancel(sureRun)
+	l.moving = false
+	if l.scene.Job.Place != l.of.Place {
+		l.scene.Put(l.of.Place)
+		l.answers, l.sure = nominal(l.scene), false
+	}
+	l.tell()
+	if !l.sure {
 		l.ascertain()
 	}
 }
 
 const sureRun = "answers"
 
-// ascertain works out in the background how sure each answer is.
+// ascertain works out in the background how sure each answer is, for the job as it is shown.
 func (l *live) ascertain() {
-	l.session.Run(sureRun, func(ctx context.Context, j *job.Job) func() {
+	j := l.scene.Job
+	l.session.Run(sureRun, func(ctx context.Context, _ *job.Job) func() {
 		_, answers, err := fit.Answers(j)
 		if err != nil || ctx.Err() != nil {
 			return nil
 		}
 		return func() {
-			if l.of == j {
+			if l.scene != nil && l.scene.Job == j {
+				control.Traced.Later("sure")
 				l.answers, l.sure = answers, true
 				l.tell()
 			}
@@ -120,7 +192,10 @@ func nominal(s *fit.Scene) []fit.Answer {
 
 // unit is what lengths are shown in.
 func (l *live) unit() length.Unit {
-	if l.of != nil && l.of.Unit == "mm" {
+	switch {
+	case l.of == nil:
+		return l.usual
+	case l.of.Unit == "mm":
 		return length.Millimetres
 	}
 	return length.Inches

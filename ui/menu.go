@@ -2,21 +2,12 @@ package ui
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
 
 	"bunkwright/samples"
 )
 
 // menu holds every command with its key.
 func (w *Window) menu() *fyne.MainMenu {
-	key := func(name fyne.KeyName, mod fyne.KeyModifier) fyne.Shortcut {
-		return &desktop.CustomShortcut{KeyName: name, Modifier: fyne.KeyModifierShortcutDefault | mod}
-	}
-	item := func(label string, do func(), s fyne.Shortcut) *fyne.MenuItem {
-		m := fyne.NewMenuItem(label, do)
-		m.Shortcut = s
-		return m
-	}
 	undo := item("Undo", w.undo, &fyne.ShortcutUndo{})
 	redo := item("Redo", w.redo, &fyne.ShortcutRedo{})
 	recent := fyne.NewMenuItem("Open recent", nil)
@@ -25,6 +16,7 @@ func (w *Window) menu() *fyne.MainMenu {
 	sample.ChildMenu = fyne.NewMenu("", w.sampleItems()...)
 	fresh := fyne.NewMenuItem("New room", nil)
 	fresh.ChildMenu = fyne.NewMenu("", w.newRoomItems()...)
+	view := w.newViewMenu()
 	menu := fyne.NewMainMenu(
 		fyne.NewMenu("File",
 			fresh,
@@ -35,7 +27,8 @@ func (w *Window) menu() *fyne.MainMenu {
 			item("Save as...", w.saveAs, key(fyne.KeyS, fyne.KeyModifierShift)),
 			fyne.NewMenuItemSeparator(),
 			item("Print the sheets", w.print, key(fyne.KeyP, 0)),
-			item("What cannot be as it is", w.problems, nil),
+			item("Save a drawing...", w.pictures, key(fyne.KeyE, 0)),
+			item("What cannot be as it is", w.problems, key(fyne.KeyE, fyne.KeyModifierShift)),
 			fyne.NewMenuItemSeparator(),
 			item("Close", w.close, key(fyne.KeyW, 0)),
 		),
@@ -45,23 +38,22 @@ func (w *Window) menu() *fyne.MainMenu {
 			item("Mirror the bed (M)", w.place.mirror, nil),
 			item("Press to the wall (W)", w.place.press, nil),
 		),
-		fyne.NewMenu("View",
-			item("Room", func() { w.show(roomStage) }, key(fyne.Key1, 0)),
-			item("Bed", func() { w.show(bedStage) }, key(fyne.Key2, 0)),
-			item("Place", func() { w.show(placingStage) }, key(fyne.Key3, 0)),
-			fyne.NewMenuItemSeparator(),
-			item("Measured against...", w.chooseAgainst, nil),
-			item("Fit all", w.fitAll, key(fyne.Key0, 0)),
-			item("Feet and inches", func() { w.showIn("in") }, nil),
-			item("Millimetres", func() { w.showIn("mm") }, nil),
-		),
+		view.menu,
 	)
-	menu.Items = append(menu.Items, fyne.NewMenu("Help", item("The whole caution", w.caution, nil)))
-	w.live.watch(func() {
-		undo.Label, redo.Label = named("Undo", w.session.UndoName()), named("Redo", w.session.RedoName())
+	menu.Items = append(menu.Items, fyne.NewMenu("Help",
+		item("Keys", w.keys, key(fyne.KeyK, 0)),
+		item("The whole caution", w.caution, key(fyne.KeyH, fyne.KeyModifierShift))))
+	told := ""
+	w.menuFollows = func() { // building the menu anew costs more than a drawing
+		undo.Label = withKey(named("Undo", w.session.UndoName()), &fyne.ShortcutUndo{})
+		redo.Label = withKey(named("Redo", w.session.RedoName()), &fyne.ShortcutRedo{})
 		undo.Disabled, redo.Disabled = w.session.UndoName() == "", w.session.RedoName() == ""
-		menu.Refresh()
-	})
+		if says := undo.Label + "\n" + redo.Label + "\n" + view.follow(); says != told {
+			told = says
+			menu.Refresh()
+		}
+	}
+	w.menuFollows()
 	return menu
 }
 

@@ -27,6 +27,7 @@ type placeStage struct {
 	camera    camera
 	from      job.Placement // where the bed was when it was grabbed
 	panning   bool
+	stale     stale
 }
 
 // stepOf is how far a nudge goes and what places are rounded to.
@@ -46,25 +47,48 @@ func newPlaceStage(w *Window) *placeStage {
 	p.drawings.Least = fyne.NewSize(380, 300)
 	p.drawings.Grab, p.drawings.Drag, p.drawings.Drop = p.grab, p.drag, p.drop
 	p.drawings.Wheel, p.drawings.Hover, p.drawings.Tap = p.zoom, p.hover, p.tap
-	p.drawings.Key = p.key
+	p.drawings.Key, p.drawings.Focus, p.drawings.Ring = p.key, p.focus, true
 	p.stick = control.NewSketch(render.InkWell, p.drawStick)
 	p.stick.Least = fyne.NewSize(216, 300)
 	p.levels = newStickLevels(w, p.stick)
 	p.questions = newQuestions(w, p.redraw)
+	p.stale = stale{w: w, of: placingStage}
 	p.drawings.Shape = p.shape
 	p.bar = newPlaceBar(w)
 	p.object = control.NewPanes(container.NewBorder(nil, p.bar.object, nil, nil, p.drawings), p.stick, p.questions.object, [2]float32{0.58, 0.73})
-	w.live.watch(p.redraw)
+	w.live.watchDrawing(func() { p.stale.unless(p.moved) })
+	w.live.watch(func() { p.stale.unless(p.follows) })
 	return p
 }
 
 func (p *placeStage) redraw() {
+	p.drawn()
+	p.questions.afresh()
+}
+
+func (p *placeStage) drawn() {
 	p.drawings.Redraw()
 	p.stick.Redraw()
-	if p.questions != nil {
-		p.questions.follow()
+}
+
+// moved draws what is under the hand: the drawings, or the stick and the drawings where it is a level.
+func (p *placeStage) moved() {
+	p.drawings.Redraw()
+	if p.levels.key != "" {
+		p.stick.Redraw()
 	}
 }
+
+// follows draws what may come a frame after the hand.
+func (p *placeStage) follows() {
+	if p.levels.key == "" {
+		p.stick.Redraw()
+	}
+	p.questions.follow()
+}
+
+// shown is called when the stage is gone to.
+func (p *placeStage) shown() { p.stale.now(p.redraw) }
 
 func (p *placeStage) stepWords() string {
 	return length.Format(stepOf(p.w.live.unit()), length.Style{Unit: p.w.live.unit()})
@@ -102,17 +126,20 @@ func (p *placeStage) draw(w, h render.Paper) render.Drawing {
 	o.Origin = &p.camera.wall
 	wall := view.Wall(l.scene, l.answers, key, o)
 	d.Add(clipped(wall.Marks, render.Rect{Min: render.Point{Y: p.camera.parts + headHigh}, Max: render.Point{X: w, Y: h}})...)
-	d.Add(heading(render.Px(16), render.Px(14), "From above", "one scale for both")...)
-	d.Add(heading(render.Px(16), p.camera.parts+render.Px(14), "Wall "+key[:1]+" to "+key[1:], p.faceOn())...)
+	if c := &p.camera; c.legend > 0 {
+		lines := view.Legend(d.Marks, view.Options{W: w - c.legend - render.Px(12)})
+		at := render.Point{X: c.legend, Y: headHigh}
+		d.Add(render.Fill("", render.Box(render.Rect{Min: at, Max: at.Plus(render.Point{X: lines.W, Y: lines.H})}), render.InkPaper))
+		d.Add(render.Shift(lines.Marks, at)...)
+	}
+	d.Add(headingOver(d.Marks, render.Px(14), "From above", "one scale for both")...)
+	d.Add(headingOver(d.Marks, p.camera.parts+render.Px(14), "Wall "+key[:1]+" to "+key[1:], p.faceOn())...)
 	return d
 }
 
-// faceOn is the line under the name of the wall; in little room the drawing has its place.
+// faceOn is the line under the name of the wall.
 func (p *placeStage) faceOn() string {
-	switch {
-	case p.camera.sparse:
-		return ""
-	case !p.w.live.scene.Stands:
+	if !p.w.live.scene.Stands {
 		return "face on; no bed yet"
 	}
 	return "face on, with the bed"
@@ -130,6 +157,18 @@ func clipped(marks []render.Mark, in render.Rect) []render.Mark {
 	return out
 }
 
+// headingOver is a heading at the left edge whose second line gives way to what is drawn.
+func headingOver(drawn []render.Mark, y render.Paper, title, sub string) []render.Mark {
+	marks := heading(render.Px(16), y, title, sub)
+	line := marks[1].Bounds().Grow(render.Px(3))
+	for i := range drawn {
+		if b := drawn[i].Bounds(); b.Min.X < line.Max.X && b.Max.X > line.Min.X && b.Min.Y < line.Max.Y && b.Max.Y > line.Min.Y {
+			return marks[:1]
+		}
+	}
+	return marks
+}
+
 // heading is the title of a drawing and a line under it.
 func heading(x, y render.Paper, title, sub string) []render.Mark {
 	st := render.ScreenStyle
@@ -140,7 +179,9 @@ func heading(x, y render.Paper, title, sub string) []render.Mark {
 }
 
 func (p *placeStage) drawStick(w, h render.Paper) render.Drawing {
-	return storyStick(p.w.live.scene, p.w.live.answers, p.options(w, h), w, h)
+	o := p.options(w, h)
+	o.Sparse = false // the stick has its own room
+	return storyStick(p.w.live.scene, p.w.live.answers, o, w, h)
 }
 
 // storyStick is the story stick under its heading.
@@ -205,7 +246,8 @@ func (p *placeStage) drag(by render.Point, mod fyne.KeyModifier) {
 // where says where the bed stands.
 func (p *placeStage) where(pose session.Pose) string {
 	u := length.Style{Unit: p.w.live.unit()}
-	words := "bed at wall " + pose.Place.Wall
+	key := pose.Place.Wall
+	words := "bed at wall " + key[:1] + " to " + key[1:]
 	if pose.Place.Along > 0 {
 		words += ", " + length.Format(pose.Place.Along, u) + " from " + pose.Place.From
 	}
@@ -216,6 +258,16 @@ func (p *placeStage) where(pose session.Pose) string {
 		words += ": " + pose.On
 	}
 	return words
+}
+
+// rest says where the bed stands while nothing is pointed at, and how it is moved.
+func (p *placeStage) rest() {
+	s := p.w.live.scene
+	if s == nil || !s.Stands {
+		p.w.status.at("")
+		return
+	}
+	p.w.status.rest(p.where(session.Pose{Place: s.Job.Place}), "; drag or arrow keys move it, R turns, M mirrors, W presses it to a wall; Alt drags freely")
 }
 
 // drop makes the drag one edit.
@@ -284,6 +336,15 @@ func (p *placeStage) key(e *fyne.KeyEvent) bool {
 	return true
 }
 
+// focus explains the keys.
+func (p *placeStage) focus(on bool) {
+	words := ""
+	if on {
+		words = "arrow keys move the bed by " + p.stepWords() + ", with Shift by eight of them; R turns, M mirrors, W presses it to the wall"
+	}
+	control.Explain(words)
+}
+
 // nudge moves the bed by one step as the plan lies, eight with Shift.
 func (p *placeStage) nudge(x, y float64) {
 	step := stepOf(p.w.live.unit()).MM()
@@ -309,10 +370,10 @@ func (p *placeStage) fitAll() {
 
 func (p *placeStage) hover(at control.Pointed) {
 	if p.w.live.scene == nil || len(at.Refs) == 0 {
-		p.w.status.at("")
+		p.rest()
 		return
 	}
-	p.w.status.at(fit.Spoken(at.Refs[0]))
+	p.w.status.at(p.w.live.scene.Called(fit.Spoken(at.Refs[0])))
 }
 
 // tap opens the question whose mark was clicked.

@@ -15,65 +15,90 @@ import (
 
 // questions is the column of all questions with their answers, the worst first; one of them is open.
 type questions struct {
-	w      *Window
-	object fyne.CanvasObject
-	head   *control.Sketch
-	foot   *control.Sketch
-	scroll *container.Scroll
-	inner  *fyne.Container
-	rows   map[string]*control.Press
-	order  []string
-	id     string // of the open one
-	lit    func()
-	accept *acceptBar
+	w       *Window
+	object  fyne.CanvasObject
+	head    *control.Sketch
+	against *control.Press
+	foot    *control.Press
+	scroll  *container.Scroll
+	inner   *fyne.Container
+	rows    map[string]*control.Press
+	order   []string
+	id      string // of the open one
+	lit     func()
+	accept  *acceptBar
+	told    map[string]string // by id: what stands in its row
 }
 
 func newQuestions(w *Window, lit func()) *questions {
 	q := &questions{w: w, rows: map[string]*control.Press{}, lit: lit}
 	q.head = control.NewSketch(render.InkPanel, q.drawHead)
 	q.head.Least = fyne.NewSize(300, 64)
-	q.foot = control.NewSketch(render.InkPanel, q.drawFoot)
-	q.foot.Least = fyne.NewSize(300, 30)
+	q.against = control.NewPress(render.InkPanel, q.drawAgainst, w.chooseAgainst)
+	q.against.Says = func() string { return "choose whose texts the bed is measured against" }
+	q.foot = cautionLine(w)
 	q.scroll, q.inner = control.NewColumn(0)
 	q.accept = newAcceptBar(w)
-	q.head.Tap = func(at control.Pointed) {
-		if len(at.Refs) > 0 && at.Refs[0] == "against" {
-			w.chooseAgainst()
-		}
-	}
-	q.foot.Tap = func(at control.Pointed) {
-		if len(at.Refs) > 0 && at.Refs[0] == "caution" {
-			w.caution()
-		}
-	}
-	q.object = container.New(columnFrame{}, q.head, q.scroll, q.foot)
+	q.object = container.New(columnFrame{}, container.New(againstLayout{}, q.head, q.against), q.scroll, q.foot)
 	return q
 }
 
-// follow takes over the answers as they are now. Where their order differs, the rows move; while the hand moves they stay.
+// afresh draws everything anew.
+func (q *questions) afresh() {
+	q.told = nil
+	q.follow()
+}
+
+// follow takes over the answers as they are now: rows that say something else are drawn. Where their order differs, the rows move; while the
+// hand moves they stay.
 func (q *questions) follow() {
 	l := q.w.live
 	q.head.Redraw()
-	if l.sure || len(q.order) == 0 {
+	q.against.Redraw()
+	if l.sure && !l.moving || len(q.order) == 0 {
 		q.sort()
 	}
-	for _, row := range q.rows {
-		row.Redraw()
+	anew := q.told == nil
+	if anew {
+		q.told = map[string]string{}
 	}
-	q.arrange()
-	q.inner.Refresh()
-}
-
-// arrange puts the rows in their order, and the bar to accept an answer under the open one.
-func (q *questions) arrange() {
-	q.inner.Objects = q.inner.Objects[:0]
+	moved := q.arrange()
 	for _, id := range q.order {
-		q.inner.Objects = append(q.inner.Objects, q.row(id))
-		if a, ok := q.answer(id); ok && id == q.id {
-			q.accept.follow(a)
-			q.inner.Objects = append(q.inner.Objects, q.accept.object)
+		if says := q.says(id); says != q.told[id] || id == q.id {
+			q.told[id] = says
+			row := q.rows[id]
+			row.Redraw()
+			moved = moved || row.HeightFor(row.Size().Width) != row.Size().Height
 		}
 	}
+	if anew || moved {
+		q.inner.Refresh()
+	}
+}
+
+// says is what stands in the row of a question.
+func (q *questions) says(id string) string {
+	a, ok := q.answer(id)
+	if !ok {
+		return ""
+	}
+	return strings.Join([]string{a.Sentence, a.Verdict.Words(), a.Accepted, a.Tell(q.w.live.unit())}, "\n")
+}
+
+// arrange puts the rows in their order, and the bar to accept an answer under the open one. It tells whether anything stands elsewhere.
+func (q *questions) arrange() (moved bool) {
+	var list []fyne.CanvasObject
+	seen := q.accept.object.Visible()
+	for _, id := range q.order {
+		list = append(list, q.row(id))
+		if a, ok := q.answer(id); ok && id == q.id {
+			q.accept.follow(a)
+			list = append(list, q.accept.object)
+		}
+	}
+	moved = !slices.Equal(list, q.inner.Objects) || seen != q.accept.object.Visible()
+	q.inner.Objects = list
+	return moved
 }
 
 func (q *questions) sort() {
@@ -97,6 +122,7 @@ func (q *questions) row(id string) *control.Press {
 		return question.Why
 	}
 	row.Key = func(e *fyne.KeyEvent) { q.step(id, e) }
+	row.Enters = func() { control.Reveal(q.scroll, row) }
 	q.rows[id] = row
 	return row
 }
@@ -115,9 +141,6 @@ func (q *questions) step(id string, e *fyne.KeyEvent) {
 	}
 	row := q.rows[q.order[i]]
 	q.w.win.Canvas().Focus(row)
-	if y := row.Position().Y; y < q.scroll.Offset.Y || y+row.Size().Height > q.scroll.Offset.Y+q.scroll.Size().Height {
-		q.scroll.ScrollToOffset(fyne.NewPos(0, y))
-	}
 }
 
 // open opens a question and lights its parts, or closes it where it is open.
@@ -168,41 +191,68 @@ func (q *questions) drawHead(w, h render.Paper) render.Drawing {
 	for _, a := range q.w.live.answers {
 		count[a.Verdict]++
 	}
-	st := render.ScreenStyle
-	if j := q.w.session.Job(); j != nil {
-		against := "measured against " + strings.Join(j.Places, ", ")
-		if len(j.Places) == 0 {
-			against = "measured against: choose"
-		}
-		d.Add(render.Words("against", st.Body.Text(render.Point{X: w - render.Px(16), Y: render.Px(22)}, shortened(against, st.Body, w-render.Px(130)), render.InkCannotTell, render.Right)))
+	marks := countMarks(count, countWords, render.Px(33), render.Px(48))
+	if render.Bounds(marks).Max.X > w-render.Px(8) {
+		marks = countMarks(count, briefWords, render.Px(29), render.Px(48))
 	}
-	x, y := render.Px(16), render.Px(48)
-	brief := w < render.Px(340)
+	d.Add(marks...)
+	return d
+}
+
+// countMarks is a line of how many answers have each verdict; apart is what the next one takes beside the words.
+func countMarks(count map[fit.Verdict]int, say map[fit.Verdict]string, apart, y render.Paper) []render.Mark {
+	var marks []render.Mark
+	x, st := render.Px(16), render.ScreenStyle
 	for _, v := range []fit.Verdict{fit.DoesNotFit, fit.TooClose, fit.CannotTell, fit.Fits} {
 		if count[v] == 0 {
 			continue
 		}
-		words := fmt.Sprintf("%d %s", count[v], countWords[v])
-		if brief {
-			words = fmt.Sprint(count[v])
-		}
-		d.Add(signAt(v, render.Point{X: x + render.Px(7), Y: y}, render.Px(14))...)
-		d.Add(render.Words("", st.Body.Text(render.Point{X: x + render.Px(19), Y: y}, words, inkOf(v), render.Left).Middled()))
-		x += render.Px(19+14) + st.Body.Wide(words)
+		words := fmt.Sprintf("%d %s", count[v], say[v])
+		marks = append(marks, signAt(v, render.Point{X: x + render.Px(7), Y: y}, render.Px(14))...)
+		marks = append(marks, render.Words("", st.Body.Text(render.Point{X: x + render.Px(19), Y: y}, words, inkOf(v), render.Left).Middled()))
+		x += apart + st.Body.Wide(words)
 	}
-	return d
+	return marks
 }
 
-var countWords = map[fit.Verdict]string{fit.DoesNotFit: "do not fit", fit.TooClose: "too close", fit.CannotTell: "cannot tell", fit.Fits: "fit"}
+// What is counted, and the same where there is little room.
+var (
+	countWords = map[fit.Verdict]string{fit.DoesNotFit: "do not fit", fit.TooClose: "too close", fit.CannotTell: "cannot tell", fit.Fits: "fit"}
+	briefWords = map[fit.Verdict]string{fit.DoesNotFit: "do not", fit.TooClose: "close", fit.CannotTell: "ask", fit.Fits: "fit"}
+)
 
-func (q *questions) drawFoot(w, h render.Paper) render.Drawing {
+// drawAgainst names what is measured against, as a link.
+func (q *questions) drawAgainst(w, h render.Paper, s control.State) render.Drawing {
 	d := render.Drawing{W: w, H: h}
-	st := render.ScreenStyle
-	d.Add(render.Stroke("", render.Line(render.Point{X: render.Px(16), Y: render.Px(1)}, render.Point{X: w - render.Px(16), Y: render.Px(1)}), render.Pen{Width: render.Px(1), Ink: render.InkHairline}))
-	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(16), Y: h / 2}, shortened("Measured against, not approved.", st.Body, w-render.Px(40)-st.Body.Wide("The whole caution")), render.InkSoft, render.Left).Middled()))
-	d.Add(render.Words("caution", st.Body.Text(render.Point{X: w - render.Px(16), Y: h / 2}, "The whole caution", render.InkCannotTell, render.Right).Middled()))
+	j, st := q.w.session.Job(), render.ScreenStyle
+	if j == nil {
+		return d
+	}
+	against := "measured against " + strings.Join(j.Places, ", ")
+	if len(j.Places) == 0 {
+		against = "measured against: choose"
+	}
+	against = shortened(against, st.Body, w-render.Px(12))
+	right := w - render.Px(6)
+	d.Add(render.Words("", st.Body.Text(render.Point{X: right, Y: h / 2}, against, render.InkCannotTell, render.Right).Middled()))
+	if s.Hover {
+		y := h/2 + render.Px(9)
+		d.Add(render.Stroke("", render.Line(render.Point{X: right - st.Body.Wide(against), Y: y}, render.Point{X: right, Y: y}), render.Pen{Width: render.Px(1), Ink: render.InkCannotTell}))
+	}
+	d.Add(control.FocusRing(w, h, s)...)
 	return d
 }
+
+// againstLayout lays out the head of the column with its link at the right.
+type againstLayout struct{}
+
+func (againstLayout) Layout(items []fyne.CanvasObject, size fyne.Size) {
+	items[0].Resize(size)
+	items[1].Move(fyne.NewPos(114, 3))
+	items[1].Resize(fyne.NewSize(size.Width-124, 28))
+}
+
+func (againstLayout) MinSize(items []fyne.CanvasObject) fyne.Size { return items[0].MinSize() }
 
 // columnFrame lays out a column: head, what scrolls, foot.
 type columnFrame struct{}

@@ -3,7 +3,6 @@ package ui
 import (
 	"strings"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
 	"bunkwright/furniture/job"
@@ -19,6 +18,7 @@ type roomPanel struct {
 	form   *roomForm
 	table  *roomTable
 	chosen string // key of a wall, a thing, or a reading
+	open   roomMark
 	adding string // word of the thing that the next click on the plan adds, "" for none
 }
 
@@ -96,8 +96,10 @@ func (r *roomPanel) removeChosen() {
 	case r.chosen != subject:
 		key := r.chosen
 		r.w.do("Forget a reading", "", func(j *job.Job) (*job.Job, error) { return session.Forget(j, key) })
-	case table == "wall" || table == "corner" || table == "room" || table == "floor":
-		r.w.status.at("walls, corners and floor stay; what is in the room can be removed")
+	case table == "corner":
+		r.removeCorner()
+	case table == "wall" || table == "room" || table == "floor":
+		r.w.status.at("walls and floor stay; what is in the room can be removed, and corners can")
 	default:
 		name := r.nameOf(subject)
 		r.w.do("Remove the "+name, "", func(j *job.Job) (*job.Job, error) { return session.RemoveThing(j, subject) })
@@ -127,65 +129,6 @@ func (r *roomPanel) nameOf(subject string) string {
 		}
 	}
 	return strings.ReplaceAll(subject, ".", " ")
-}
-
-// next goes to the wall or thing after the chosen one, or by -1 before it.
-func (r *roomPanel) next(by int) {
-	j := r.w.session.Job()
-	if j == nil {
-		return
-	}
-	subject := session.Subject(r.chosen)
-	var keys []string
-	if strings.HasPrefix(subject, "wall.") || subject == "room" || subject == "floor" || strings.HasPrefix(subject, "corner.") || strings.HasPrefix(subject, "diagonal.") {
-		for _, k := range session.WallKeys(&j.Room) {
-			keys = append(keys, "wall."+k)
-		}
-	} else {
-		for _, t := range session.Things(&j.Room) {
-			keys = append(keys, t.Key)
-		}
-	}
-	for i, k := range keys {
-		if k == subject {
-			r.choose(keys[(i+by+len(keys))%len(keys)], false)
-			return
-		}
-	}
-	if len(keys) > 0 {
-		r.choose(keys[0], false)
-	}
-}
-
-// key does what the keys do while no field has the focus.
-func (r *roomPanel) key(e *fyne.KeyEvent) bool {
-	switch e.Name {
-	case fyne.KeyDelete, fyne.KeyBackspace:
-		r.removeChosen()
-	case fyne.KeyEscape:
-		r.plan.giveUp()
-	case fyne.KeyLeft:
-		r.next(-1)
-	case fyne.KeyRight:
-		r.next(1)
-	case fyne.KeyUp:
-		r.table.step(-1)
-	case fyne.KeyDown:
-		r.table.step(1)
-	case fyne.KeyReturn, fyne.KeyEnter:
-		if r.adding != "" {
-			r.plan.addAtWall()
-			return true
-		}
-		r.form.focus(r.chosen)
-	case fyne.KeyInsert, fyne.KeyA:
-		r.plan.offer()
-	case fyne.KeyF:
-		r.plan.fitAll()
-	default:
-		return false
-	}
-	return true
 }
 
 // rename sets a text; where it is the name of the chosen thing, the choice goes along.

@@ -5,12 +5,13 @@ import (
 
 	"bunkwright/furniture/job"
 	"bunkwright/render"
+	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 
 	"fyne.io/fyne/v2/test"
 )
 
-// BenchmarkPullAWall is one step of a drag of a wall: the new lengths, the room solved and drawn; the toolkit's painting comes on top.
+// BenchmarkPullAWall is one step of a drag of a wall: the new lengths, the room solved, drawn and painted; the toolkit's own painting comes on top.
 func BenchmarkPullAWall(b *testing.B) {
 	w := New(test.NewTempApp(b), session.New(session.Options{Post: func(func()) {}}), b.TempDir())
 	w.newRoom(job.LShape)
@@ -22,10 +23,33 @@ func BenchmarkPullAWall(b *testing.B) {
 	for b.Loop() {
 		i++
 		p.drag(render.Point{X: render.Px(float64(i % 80))}, 0)
-		p.sketch.Drawing()
+		p.sketch.Paint(int(p.sketch.Size().Width), int(p.sketch.Size().Height))
 	}
 	if p.shown == nil {
-		b.Fatal("nothing is pulled")
+		b.Fatal("nothing is pulled: " + w.status.place)
+	}
+}
+
+// BenchmarkMoveAThing is one step of a drag of a window in a room with everything in it: its new place, the room solved, drawn and painted, and the
+// wall face on.
+func BenchmarkMoveAThing(b *testing.B) {
+	w := New(test.NewTempApp(b), session.New(session.Options{Post: func(func()) {}}), b.TempDir())
+	w.OpenSample("town-house.toml")
+	w.show(roomStage)
+	w.win.Resize(usual)
+	p := w.room.plan
+	p.sketch.Drawing()
+	p.pulled = "window.garden"
+	i := 0
+	for b.Loop() {
+		i++
+		p.drag(render.Point{X: render.Px(float64(-60 + i%40))}, 0)
+		for _, s := range []*control.Sketch{p.sketch, w.room.form.wall} {
+			s.Paint(int(s.Size().Width), int(s.Size().Height))
+		}
+	}
+	if p.shown == nil {
+		b.Fatal("nothing is moved")
 	}
 }
 

@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -24,8 +25,11 @@ type roomForm struct {
 	moves   [2]*control.Press // to the one before and after
 	foot    []*control.Press  // the room, floor and ceiling
 	scroll  *container.Scroll
+	middle  fyne.CanvasObject // what scrolls, with its wheel
 	inner   *fyne.Container
-	shown   string // the lines as they are built
+	wall    *control.Sketch // the picture of a wall in it, nil for none
+	shown   string          // the lines as they are built
+	first   string          // key of the first number of the form
 	fields  map[string]focusable
 	follows []func()
 }
@@ -42,7 +46,7 @@ func newRoomForm(r *roomPanel) *roomForm {
 		f.moves[i] = control.NewButton(render.InkWell, func() string { return word }, false, func() { r.next(by) })
 		f.moves[i].Least = fyne.NewSize(28, 26)
 		f.moves[i].Says = func() string {
-			return "go to the wall or thing " + map[int]string{-1: "before", 1: "after"}[by] + " (Left and Right on the plan)"
+			return "go to the wall, corner or thing " + map[int]string{-1: "before", 1: "after"}[by] + " (Page Up and Page Down on the plan go through all of them)"
 		}
 	}
 	for _, e := range [][2]string{{"room", "Room"}, {"floor", "Floor"}, {"ceiling", "Ceiling"}} {
@@ -58,7 +62,8 @@ func newRoomForm(r *roomPanel) *roomForm {
 	}
 	f.scroll, f.inner = control.NewColumn(0)
 	ground := control.NewSketch(render.InkWell, func(w, h render.Paper) render.Drawing { return render.Drawing{W: w, H: h} })
-	f.object = container.New(formFrame{f}, ground, f.head, f.moves[0], f.moves[1], f.scroll, f.foot[0], f.foot[1], f.foot[2])
+	f.middle = control.Wheel(f.scroll)
+	f.object = container.New(formFrame{f}, ground, f.head, f.moves[0], f.moves[1], f.middle, f.foot[0], f.foot[1], f.foot[2])
 	return f
 }
 
@@ -95,8 +100,20 @@ func (f *roomForm) drawHead(w, h render.Paper) render.Drawing {
 	if table, _, _ := strings.Cut(subject, "."); sub == "" && table != "wall" {
 		sub = strings.TrimPrefix(keyWords(table), ": ")
 	}
+	if table, name, _ := strings.Cut(subject, "."); table == "corner" {
+		sub = wallsAt(j.Room.Outline, name)
+	}
 	d.Add(render.Words("", st.Body.Text(render.Point{X: render.Px(14), Y: render.Px(46)}, shortened(sub, st.Body, w-render.Px(28)), render.InkSoft, render.Left)))
 	return d
+}
+
+// wallsAt says which walls meet at a corner.
+func wallsAt(outline, corner string) string {
+	i, n := strings.Index(outline, corner), len(outline)
+	if i < 0 || n < 3 {
+		return ""
+	}
+	return outline[(i+n-1)%n:][:1] + " to " + corner + " meets " + corner + " to " + outline[(i+1)%n:][:1]
 }
 
 // follow builds the form anew where what it is of differs, and shows the values as they are now.
@@ -121,11 +138,13 @@ func (f *roomForm) follow() {
 	}
 }
 
-// focus gives the focus to the field of a key, and scrolls to it.
+// focus gives the focus to the field of a key, where it has none to the first number of the form, and scrolls to it.
 func (f *roomForm) focus(key string) {
 	field, ok := f.fields[key]
 	if !ok {
-		return
+		if field = f.fields[f.first]; field == nil {
+			return
+		}
 	}
 	if c := fyne.CurrentApp().Driver().CanvasForObject(f.scroll); c != nil {
 		if o, ok := field.(fyne.CanvasObject); ok {
@@ -149,12 +168,27 @@ func (f *roomForm) into(o fyne.CanvasObject) {
 }
 
 func (f *roomForm) build(specs []spec) {
-	f.fields, f.follows = map[string]focusable{}, nil
+	f.fields, f.follows, f.wall = map[string]focusable{}, nil, nil
 	f.inner.Objects = nil
+	f.first = firstNumber(specs)
 	for _, s := range specs {
 		f.inner.Objects = append(f.inner.Objects, f.line(s))
 	}
 	f.inner.Refresh()
+}
+
+// firstNumber returns the key of the first line that is a number, else of the first that is typed; of a wall it is its length.
+func firstNumber(specs []spec) (key string) {
+	for _, s := range specs {
+		switch {
+		case s.kind == readingSpec && strings.HasPrefix(s.key, "wall.") && !strings.HasSuffix(s.key, ".length"):
+		case s.kind == readingSpec:
+			return s.key
+		case key == "" && (s.kind == lengthSpec || s.kind == textSpec):
+			key = s.key
+		}
+	}
+	return key
 }
 
 // line makes the widgets of one line.
@@ -216,6 +250,9 @@ func hintOf(key string, unit length.Unit) string {
 	hint, _, _ := strings.Cut(keyRows()[row.Key].Default, ",")
 	if hint == "" || strings.HasSuffix(key, ".2") || hint[0] < '0' || hint[0] > '9' {
 		return ""
+	}
+	if _, err := strconv.ParseFloat(hint, 64); err == nil { // an angle or a count
+		return hint
 	}
 	if l, err := length.Parse(hint, length.Context{Unit: length.Inches}); err == nil {
 		return jobfile.ShownLength(l, unit)
@@ -279,10 +316,11 @@ func (f *roomForm) choice(s spec) *choiceBox {
 func (f *roomForm) picture(key string) fyne.CanvasObject {
 	s := control.NewSketch(render.InkWell, nil)
 	s.Draw = func(w, h render.Paper) render.Drawing {
-		if f.r.w.live.scene == nil {
+		scene := f.r.plan.scene()
+		if scene == nil {
 			return render.Drawing{W: w, H: h}
 		}
-		return view.WallSmall(f.r.w.live.scene, key, view.Options{Unit: f.r.w.live.unit(), W: w, H: h})
+		return view.WallSmall(scene, key, view.Options{Unit: f.r.w.live.unit(), Chosen: f.r.chosen, W: w, H: h})
 	}
 	s.Least = fyne.NewSize(150, 110)
 	s.High = func(w render.Paper) render.Paper { return min(w*0.62, render.Px(150)) }
@@ -298,6 +336,8 @@ func (f *roomForm) picture(key string) fyne.CanvasObject {
 		}
 	}
 	s.Hover = f.r.plan.explain
+	f.handle(s, key)
+	f.wall = s
 	f.follows = append(f.follows, s.Redraw)
 	return s
 }
@@ -306,7 +346,11 @@ func (f *roomForm) picture(key string) fyne.CanvasObject {
 func (f *roomForm) button(s spec) fyne.CanvasObject {
 	b := control.NewButton(render.InkWell, func() string { return s.label }, false, func() { f.do(s.key) })
 	b.Says = func() string {
+		if s.key == "remove" && strings.HasPrefix(f.r.chosen, "corner.") {
+			return "make one wall of the two at this corner; Undo brings it back"
+		}
 		return map[string]string{"remove": "take it out of the room; Undo brings it back", "add stud": "one more stud, its place to be typed",
+			"add corner": "split the wall in two: pull one part for a step, or the corner for a bay; what is on the wall stays where it is",
 			"add face":   "another face: sloped, or lower over a strip along a wall; where faces overlap the lowest counts",
 			"add height": "one more height of this face, where and how high to be typed"}[s.key]
 	}
@@ -319,6 +363,8 @@ func (f *roomForm) do(what string) {
 	case "remove":
 		f.r.chosen = subject
 		f.r.removeChosen()
+	case "add corner":
+		f.r.addCorner()
 	case "add face":
 		f.r.w.do("Add a face of the ceiling", "", func(j *job.Job) (*job.Job, error) { return session.AddCeiling(j) })
 		if c := f.r.w.session.Job().Room.Ceilings; len(c) > 0 {
@@ -354,8 +400,8 @@ func (l formFrame) Layout(items []fyne.CanvasObject, size fyne.Size) {
 		b.Resize(fyne.NewSize(28, 26))
 		b.Move(fyne.NewPos(size.Width-72+float32(i)*32, 10))
 	}
-	f.scroll.Move(fyne.NewPos(0, 62))
-	f.scroll.Resize(fyne.NewSize(size.Width, size.Height-62-foot))
+	f.middle.Move(fyne.NewPos(0, 62))
+	f.middle.Resize(fyne.NewSize(size.Width, size.Height-62-foot))
 	wide := (size.Width - 28 - 8) / 3
 	for i, b := range f.foot {
 		b.Move(fyne.NewPos(14+float32(i)*(wide+4), size.Height-foot+7))

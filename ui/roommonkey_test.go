@@ -44,7 +44,8 @@ func TestRoomMonkey(t *testing.T) {
 	}
 }
 
-var roomKeys = []fyne.KeyName{fyne.KeyLeft, fyne.KeyRight, fyne.KeyUp, fyne.KeyDown, fyne.KeyDelete, fyne.KeyEscape, fyne.KeyReturn, fyne.KeyF}
+var roomKeys = []fyne.KeyName{fyne.KeyLeft, fyne.KeyRight, fyne.KeyUp, fyne.KeyDown, fyne.KeyDelete, fyne.KeyEscape, fyne.KeyReturn, fyne.KeyF,
+	fyne.KeyPageDown, fyne.KeyPageUp, fyne.KeyC, fyne.KeyTab}
 
 func (m monkey) roomStroke() {
 	r := m.w.room

@@ -47,7 +47,8 @@ func newRoomPlan(r *roomPanel) *roomPlan {
 	p := &roomPlan{r: r}
 	p.sketch = control.NewSketch(render.InkPaper, p.draw)
 	p.sketch.Least = fyne.NewSize(380, 300)
-	p.sketch.Tap, p.sketch.Hover, p.sketch.Wheel, p.sketch.Key = p.tap, p.hover, p.zoom, r.key
+	p.sketch.Tap, p.sketch.Hover, p.sketch.Wheel, p.sketch.Key = p.tap, p.hover, p.zoom, p.key
+	p.sketch.Tabs, p.sketch.Focus = true, p.focused
 	p.sketch.Grab, p.sketch.Drag, p.sketch.Drop, p.sketch.Shape = p.grab, p.drag, p.drop, p.shape
 	p.add = control.NewButton(render.InkPaper, func() string { return "Add to the room" }, false, p.offer)
 	p.add.Says = func() string {
@@ -128,42 +129,6 @@ func (p *roomPlan) zoom(at render.Point, dy float32) {
 	p.redraw()
 }
 
-// legend says how the values are known.
-func (p *roomPlan) legend(w, h render.Paper) []render.Mark {
-	st := render.ScreenStyle
-	top := h - planFoot
-	marks := []render.Mark{render.Stroke("", render.Line(render.Point{X: render.Px(16), Y: top}, render.Point{X: w - render.Px(16), Y: top}), render.Pen{Width: render.Px(1), Ink: render.InkHairline})}
-	figure := `9' 10"`
-	if p.r.w.live.unit().String() == "mm" {
-		figure = "3000"
-	}
-	x, step := render.Px(16), (w-render.Px(32))/4
-	for i, e := range [4][2]string{{"two readings", "agree"}, {"read once,", "not trusted yet"}, {"not in yet,", "place assumed"}, {"chosen in", "the form"}} {
-		at := x + render.Paper(i)*step
-		words := at
-		switch i {
-		case 0, 1:
-			f := figure
-			if i == 1 {
-				f = "(" + f + ")"
-			}
-			marks = append(marks, render.Words("", st.Measure.Text(render.Point{X: at, Y: top + planFoot/2}, f, render.InkMain, render.Left).Middled()))
-			words += st.Measure.Wide(f)
-		case 2:
-			marks = append(marks, render.SignCannotTell.At("", render.Point{X: at + render.Px(9), Y: top + planFoot/2}, st.Sign)...)
-			words += render.Px(18)
-		case 3:
-			box := render.Rect{Min: render.Point{X: at, Y: top + planFoot/2 - render.Px(7)}, Max: render.Point{X: at + render.Px(24), Y: top + planFoot/2 + render.Px(7)}}
-			marks = append(marks, render.Outlined("", render.Box(box), render.InkChosenWall, st.Post)...)
-			words += render.Px(24)
-		}
-		for k, line := range e {
-			marks = append(marks, render.Words("", st.Body.Text(render.Point{X: words + render.Px(8), Y: top + planFoot/2 + render.Px(float64(17*k)-8.5)}, line, render.InkSoft, render.Left).Middled()))
-		}
-	}
-	return marks
-}
-
 // tap chooses what was clicked, or puts there what is to be added.
 func (p *roomPlan) tap(at control.Pointed) {
 	if p.r.adding != "" {
@@ -240,7 +205,7 @@ func (r *roomPanel) sentence(key string) string {
 	switch {
 	case strings.HasPrefix(key, "corner."):
 		words += ": drag it to move both walls"
-	case strings.HasPrefix(key, "wall."):
+	case strings.HasPrefix(key, "wall.") || session.Movable(j, key):
 		words += ": click for its form, drag to move it"
 	default:
 		words += ": click for its form"

@@ -32,7 +32,7 @@ func (p *roomPlan) pointInRoom(at render.Point) geom.V2 {
 	return s.Walls[0].A.Add(p.inRoom(at.Minus(p.cam.at)))
 }
 
-// grab takes hold of a corner or a wall, elsewhere of the drawing.
+// grab takes hold of a corner, a wall or a thing, elsewhere of the drawing.
 func (p *roomPlan) grab(at control.Pointed) bool {
 	p.cam.held, p.pulled, p.shaped = p.cam.at, "", nil
 	if p.scene() == nil {
@@ -40,6 +40,10 @@ func (p *roomPlan) grab(at control.Pointed) bool {
 	}
 	if at.Button != desktop.MouseButtonTertiary && len(p.scene().Walls) > 0 {
 		p.pulled = pullable(at.Refs)
+		if thing := p.r.thingUnder(at.Refs); thing != "" {
+			p.pulled = thing
+			p.r.choose(thing, false)
+		}
 	}
 	return true
 }
@@ -56,11 +60,15 @@ func pullable(refs []string) string {
 	return ""
 }
 
-// drag pulls a wall or corner, or moves the drawing.
+// drag pulls a wall or corner, moves a thing, or moves the drawing.
 func (p *roomPlan) drag(by render.Point, mod fyne.KeyModifier) {
 	if p.pulled == "" {
 		p.cam.at = p.cam.held.Plus(by)
 		p.redraw()
+		return
+	}
+	if !isShape(p.pulled) {
+		p.carry(p.inRoom(by).At(0), by.Length())
 		return
 	}
 	l := p.r.w.live
@@ -70,12 +78,7 @@ func (p *roomPlan) drag(by render.Point, mod fyne.KeyModifier) {
 		p.refuse(err)
 		return
 	}
-	p.shaped = &shaped
-	if scene, err := fit.NewScene(shaped.Job); err == nil {
-		p.shown = scene
-	}
-	p.r.w.status.at(pulledWords(shaped))
-	p.redraw()
+	p.display(shaped, pulledWords(shaped))
 }
 
 // pullStep is what lengths are rounded to that a hand draws: it knows no better.
@@ -120,19 +123,23 @@ func pulledWords(r session.Reshaped) string {
 	return strings.Join(parts, ", ") + ": assumed, until the tape says so"
 }
 
-// origin returns where corner A stands on paper: while a wall is pulled, the corner across from it keeps its place under the hand.
+// origin returns where the first corner stands on paper: while a wall is pulled, the corner across from it keeps its place under the hand.
 func (p *roomPlan) origin() render.Point {
 	s := p.r.w.live.scene
-	if p.shown == nil || s == nil || len(p.shown.Walls) != len(s.Walls) {
+	if p.shown == nil || s == nil || len(s.Walls) == 0 || len(p.shown.Walls) == 0 || !isShape(p.pulled) {
 		return p.cam.at
 	}
 	table, name, _ := strings.Cut(p.pulled, ".")
 	i := slices.Index(session.WallKeys(&s.Job.Room), name)
 	if table == "corner" {
-		i = slices.Index([]rune(s.Job.Room.Outline), []rune(name)[0])
+		i = strings.Index(s.Job.Room.Outline, name)
 	}
 	k := (i + 2) % len(s.Walls)
-	was, is := fromFirst(s, k), fromFirst(p.shown, k)
+	now := strings.Index(p.shown.Job.Room.Outline, s.Job.Room.Outline[k:k+1])
+	if now < 0 {
+		return p.cam.at
+	}
+	was, is := fromFirst(s, k), fromFirst(p.shown, now)
 	return p.cam.at.Plus(render.Point{X: render.Paper((was.X - is.X) * p.cam.scale), Y: render.Paper((is.Y - was.Y) * p.cam.scale)})
 }
 
@@ -149,10 +156,16 @@ func (p *roomPlan) drop() {
 	p.shaped, p.shown, p.pulled = nil, nil, ""
 	if shaped == nil || len(shaped.Lengths) == 0 {
 		p.redraw()
+		p.r.form.redrawPicture()
 		return
 	}
-	p.r.w.do("Move "+p.r.nameOf(ref), "", func(*job.Job) (*job.Job, error) { return shaped.Job, nil })
-	p.r.w.status.at(pulledWords(*shaped))
+	name, words := "Move "+p.r.nameOf(ref), pulledWords
+	if !isShape(ref) {
+		name, words = "Move the "+p.r.nameOf(ref), movedWords
+	}
+	p.r.w.do(name, "", func(*job.Job) (*job.Job, error) { return session.Kept(*shaped) })
+	p.r.choose(ref, false)
+	p.r.w.status.at(words(*shaped))
 }
 
 // giveUp ends a pull, or leaves what was to be added.
@@ -161,6 +174,7 @@ func (p *roomPlan) giveUp() {
 	p.shaped, p.shown, p.pulled, p.r.adding = nil, nil, "", ""
 	p.r.w.status.at("")
 	p.redraw()
+	p.r.form.redrawPicture()
 }
 
 // offer shows what can be added to the room.

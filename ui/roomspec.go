@@ -65,9 +65,15 @@ func specsOf(j *job.Job, s *fit.Scene, chosen string) []spec {
 		b.heights(subject, name)
 	case "room":
 		b.room()
-	case "floor", "corner", "diagonal":
+	case "corner":
+		b.thing(table, subject)
+		b.button("remove", "Remove the corner (Del)")
+	case "floor", "diagonal":
 		b.thing(table, subject)
 	default:
+		if wall := session.OnWall(j, subject); wall != "" {
+			b.add(pictureSpec, "wall."+wall, "")
+		}
 		b.thing(table, subject)
 		b.button("remove", "Remove (Del)")
 	}
@@ -188,6 +194,7 @@ func (b *specBuilder) wall(name string, s *fit.Scene) {
 	b.reading(e+".high", "High")
 	b.reading(e+".length", "Middle")
 	b.reading(e+".low", "Low")
+	b.button("add corner", "Add a corner (C)")
 	b.section("Trim")
 	b.reading(e+".baseboard_high", "Baseboard high")
 	b.reading(e+".baseboard_deep", "Baseboard thick")

@@ -38,7 +38,7 @@ func newRoomTable(r *roomPanel) *roomTable {
 	t.rows = control.NewSketch(render.InkPanel, t.draw)
 	t.rows.Least = fyne.NewSize(290, 40)
 	t.rows.High = func(render.Paper) render.Paper { return render.Px(float64(len(t.list)*rowHigh + 8)) }
-	t.rows.Tap, t.rows.Hover, t.rows.Key = t.tap, t.hover, r.key
+	t.rows.Tap, t.rows.Hover, t.rows.Key = t.tap, t.hover, t.key
 	t.rows.Shape = func(at control.Pointed) desktop.Cursor {
 		if len(at.Refs) > 0 {
 			return desktop.PointerCursor
@@ -77,7 +77,7 @@ func (t *roomTable) redraw() {
 // count returns how many readings are in.
 func (t *roomTable) count() (in, differ int) {
 	for _, r := range t.list {
-		if r.State != session.NotIn && r.How != room.Assumed {
+		if !missing(r) {
 			in++
 		}
 		if r.State == session.Differ {
@@ -262,6 +262,21 @@ func (t *roomTable) place(key string) int {
 		}
 	}
 	return -1
+}
+
+// key goes through the rows by the arrows; the other keys do what they do on the plan.
+func (t *roomTable) key(e *fyne.KeyEvent) bool {
+	switch e.Name {
+	case fyne.KeyUp:
+		t.step(-1)
+	case fyne.KeyDown:
+		t.step(1)
+	case fyne.KeyLeft, fyne.KeyRight:
+		return false
+	default:
+		return t.r.key(e)
+	}
+	return true
 }
 
 // step chooses the row after the chosen one, or by -1 before it.

@@ -13,6 +13,7 @@ type status struct {
 	object *control.Sketch
 	says   string // by whoever explains itself
 	place  string // where the pointer or the bed is
+	hint   string // what can be done there, said where there is room for it
 	saved  string
 }
 
@@ -31,9 +32,12 @@ func newStatus(w *Window) *status {
 func (s *status) redraw() { s.object.Redraw() }
 
 // at says where something is, until something else explains itself.
-func (s *status) at(words string) {
-	if s.place != words {
-		s.place = words
+func (s *status) at(words string) { s.rest(words, "") }
+
+// rest also says what can be done there, where there is room for it.
+func (s *status) rest(words, hint string) {
+	if s.place != words || s.hint != hint {
+		s.place, s.hint = words, hint
 		s.redraw()
 	}
 }
@@ -45,7 +49,10 @@ func (s *status) draw(w, h render.Paper) render.Drawing {
 	put := func(x render.Paper, words string, ink render.Ink, anchor render.Anchor) {
 		d.Add(render.Words("", st.Body.Text(render.Point{X: x, Y: h/2 + render.Px(0.5)}, words, ink, anchor).Middled()))
 	}
-	words, ink := s.place, render.InkMain
+	words := s.place
+	if full := s.place + s.hint; st.Body.Wide(full) <= w*0.62 {
+		words = full
+	}
 	if s.says != "" {
 		words = s.says
 	}
@@ -56,7 +63,7 @@ func (s *status) draw(w, h render.Paper) render.Drawing {
 		put(w*0.73, name, render.InkMain, render.Left)
 		put(w*0.73-render.Px(24), "step "+s.w.place.stepWords(), render.InkSoft, render.Right)
 	}
-	put(render.Px(16), shortened(words, st.Body, w*0.62), ink, render.Left)
+	put(render.Px(16), shortened(words, st.Body, w*0.62), render.InkMain, render.Left)
 	return d
 }
 

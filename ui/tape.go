@@ -1,11 +1,15 @@
 package ui
 
 import (
+	"fmt"
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
 	"bunkwright/furniture/fit"
 	"bunkwright/render"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 )
 
@@ -17,13 +21,15 @@ type tape struct {
 	stages []*control.Press
 	undo   *control.Press
 	redo   *control.Press
+	told   string // what it says now
 	units  [2]*control.Press
 }
 
 // Where things stand on the tape.
 const (
 	stageFirst = 16
-	stageWide  = 158
+	stageWide  = 138
+	stageInset = 8
 )
 
 func newTape(w *Window) *tape {
@@ -33,7 +39,7 @@ func newTape(w *Window) *tape {
 	for s := roomStage; s <= placingStage; s++ {
 		p := control.NewPress(render.InkTape, nil, func() { w.show(s) })
 		p.Paint = func(wd, h render.Paper, st control.State) render.Drawing { return t.stage(s, wd, h, st) }
-		p.Says = func() string { return "go to " + stageNames[s] }
+		p.Says = func() string { return "go to " + stageNames[s] + t.open(s) }
 		t.stages = append(t.stages, p)
 		objects = append(objects, p)
 	}
@@ -51,7 +57,7 @@ func newTape(w *Window) *tape {
 	t.object = container.New(tapeLayout{t}, objects...)
 	t.undo.Off(true)
 	t.redo.Off(true)
-	w.live.watch(t.redraw)
+	w.live.watch(t.follow)
 	return t
 }
 
@@ -68,7 +74,36 @@ func named(what, step string) string {
 	return what + ": " + step
 }
 
+// follow draws the tape where it says something else than before.
+func (t *tape) follow() {
+	if t.says() != t.told {
+		t.redraw()
+	}
+}
+
+// says is all that the tape shows and that may change.
+func (t *tape) says() string {
+	words := []string{t.saved(), t.w.session.UndoName(), t.w.session.RedoName(), fmt.Sprint(t.w.live.unit())}
+	for i := range t.stages {
+		v, open := t.w.live.worst(func(a fit.Answer) bool { return ofStage(stage(i), a) })
+		words = append(words, v.Words(), fmt.Sprint(open))
+	}
+	return strings.Join(words, "\n")
+}
+
+// saved says whether the job is.
+func (t *tape) saved() string {
+	switch {
+	case t.w.session.Job() == nil:
+		return ""
+	case t.w.session.Unsaved():
+		return "Not saved yet"
+	}
+	return "All saved"
+}
+
 func (t *tape) redraw() {
+	t.told = t.says()
 	t.undo.Off(t.w.session.UndoName() == "")
 	t.redo.Off(t.w.session.RedoName() == "")
 	t.ground.Redraw()
@@ -93,14 +128,7 @@ func (t *tape) marks(w, h render.Paper) render.Drawing {
 		d.Add(render.Stroke("", render.Line(render.Point{X: x}, render.Point{X: x, Y: high}), st.Thin))
 	}
 	d.Add(render.Stroke("", render.Line(render.Point{Y: h - render.Px(0.5)}, render.Point{X: w, Y: h - render.Px(0.5)}), render.Pen{Width: render.Px(1)}))
-	saved := "All saved"
-	switch {
-	case t.w.session.Job() == nil:
-		saved = ""
-	case t.w.session.Unsaved():
-		saved = "Not saved yet"
-	}
-	d.Add(render.Words("saved", st.Body.Text(render.Point{X: w - render.Px(208), Y: h / 2}, saved, render.InkMain, render.Left).Middled()))
+	d.Add(render.Words("saved", st.Body.Text(render.Point{X: w - render.Px(208), Y: h / 2}, t.saved(), render.InkMain, render.Left).Middled()))
 	return d
 }
 
@@ -108,21 +136,40 @@ func (t *tape) marks(w, h render.Paper) render.Drawing {
 func (t *tape) stage(s stage, w, h render.Paper, st control.State) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	face := render.Lettering{Size: render.Px(15), Face: render.Regular}
+	x, y := render.Px(stageInset), h/2+render.Px(4)
+	end := x + face.Wide(stageNames[s])
 	if t.w.stage == s {
 		face.Face = render.Medium
-		d.Add(render.Fill("", render.Box(render.Rect{Min: render.Point{X: 0, Y: h - render.Px(5)}, Max: render.Point{X: face.Wide(stageNames[s]), Y: h - render.Px(1)}}), render.InkMain))
+		end = x + face.Wide(stageNames[s])
+		d.Add(render.Fill("", render.Box(render.Rect{Min: render.Point{X: x, Y: h - render.Px(5)}, Max: render.Point{X: end, Y: h - render.Px(1)}}), render.InkMain))
 	}
 	if st.Hover && t.w.stage != s {
-		d.Add(render.Stroke("", render.Line(render.Point{Y: h - render.Px(6)}, render.Point{X: face.Wide(stageNames[s]), Y: h - render.Px(6)}), render.ScreenStyle.Seen))
+		d.Add(render.Stroke("", render.Line(render.Point{X: x, Y: h - render.Px(6)}, render.Point{X: end, Y: h - render.Px(6)}), render.ScreenStyle.Seen))
 	}
-	d.Add(render.Words("", face.Text(render.Point{Y: h/2 + render.Px(4)}, stageNames[s], render.InkMain, render.Left).Middled()))
-	if v, open := t.w.live.worst(func(a fit.Answer) bool { return ofStage(s, a) }); open {
-		d.Add(signAt(v, render.Point{X: face.Wide(stageNames[s]) + render.Px(16), Y: h/2 + render.Px(4)}, render.Px(14))...)
+	d.Add(render.Words("", face.Text(render.Point{X: x, Y: y}, stageNames[s], render.InkMain, render.Left).Middled()))
+	if v, open := t.worst(s); open {
+		d.Add(signAt(v, render.Point{X: end + render.Px(16), Y: y}, render.Px(14))...)
 	}
 	if st.Focus {
 		d.Add(control.FocusRing(w, h, st)...)
 	}
 	return d
+}
+
+// worst is the worst mark of what is open in a stage.
+func (t *tape) worst(s stage) (fit.Verdict, bool) {
+	if s == roomStage {
+		return t.w.room.mark().verdict()
+	}
+	return t.w.live.worst(func(a fit.Answer) bool { return ofStage(s, a) })
+}
+
+// open says what is open in a stage whose questions do not say it.
+func (t *tape) open(s stage) string {
+	if s == roomStage {
+		return t.w.room.mark().words()
+	}
+	return ""
 }
 
 // ofStage tells in which stage an answer is worked on: what is asked of the bed alone in Bed, the rest in Place.
@@ -140,7 +187,7 @@ func ofStage(s stage, a fit.Answer) bool {
 func (t *tape) unit(i int, word string, w, h render.Paper, st control.State) render.Drawing {
 	d := render.Drawing{W: w, H: h}
 	fill, ink := render.InkField, render.InkMain
-	if t.w.live.of != nil && (t.w.live.of.Unit == "mm") == (word == "mm") {
+	if (t.w.live.unit() == length.Millimetres) == (word == "mm") {
 		fill, ink = render.InkMain, render.InkField
 	}
 	box := render.Rect{Max: render.Point{X: w, Y: h}}.Grow(-render.Px(0.5))
@@ -156,8 +203,8 @@ func (l tapeLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	t := l.t
 	t.ground.Resize(size)
 	for i, p := range t.stages {
-		p.Move(fyne.NewPos(stageFirst+10+float32(i)*160, 10))
-		p.Resize(fyne.NewSize(stageWide-20, tapeHigh-11))
+		p.Move(fyne.NewPos(stageFirst+10-stageInset+float32(i)*160, 10))
+		p.Resize(fyne.NewSize(stageWide, tapeHigh-11))
 	}
 	at := func(p *control.Press, right, wide, high float32) {
 		p.Move(fyne.NewPos(size.Width-right, (size.Height-high)/2))

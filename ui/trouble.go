@@ -5,10 +5,6 @@ import (
 	"fmt"
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/widget"
-
 	"bunkwright/furniture/job/jobfile"
 )
 
@@ -30,31 +26,6 @@ func (w *Window) cannotOpen(path string, err error) {
 	}
 	title := fmt.Sprintf("%d things in %s cannot be read", len(lines), path)
 	w.list(title, lines, nil)
-}
-
-// list shows lines to read; choosing one calls choose.
-func (w *Window) list(title string, lines []string, choose func(int)) {
-	l := widget.NewList(func() int { return len(lines) },
-		func() fyne.CanvasObject {
-			text := widget.NewLabel("")
-			text.Wrapping = fyne.TextWrapWord
-			return text
-		},
-		func(i widget.ListItemID, o fyne.CanvasObject) { o.(*widget.Label).SetText(lines[i]) })
-	d := dialog.NewCustom(title, "Close", l, w.win)
-	l.OnSelected = func(i widget.ListItemID) {
-		l.UnselectAll()
-		if choose != nil {
-			d.Hide()
-			choose(i)
-		}
-	}
-	size := w.win.Canvas().Size()
-	for i, line := range lines {
-		l.SetItemHeight(i, float32(len(line)/int(size.Width*0.8/7)+1)*20+10)
-	}
-	d.Resize(fyne.NewSize(size.Width*0.8, size.Height*0.8))
-	d.Show()
 }
 
 // problems lists what the job says that cannot be, and jumps to what is chosen.

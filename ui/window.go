@@ -9,6 +9,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"bunkwright/furniture/job/jobfile"
+	"bunkwright/room/length"
 	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
@@ -30,8 +32,12 @@ type Window struct {
 	room    *roomPanel
 	bed     *bedPane
 	empty   fyne.CanvasObject
-	folder  string               // of recovery copies of jobs without a file
-	openURL func(*url.URL) error // opens something in the system's own program; nil: nothing is opened
+
+	menuFollows func()               // shows in the menu what is so now
+	folder      string               // of recovery copies of jobs without a file
+	openURL     func(*url.URL) error // opens something in the system's own program; nil: nothing is opened
+
+	writeWhole func(path string, data []byte) error // writes all of a file or nothing
 }
 
 // stage is one part of the job.
@@ -54,8 +60,8 @@ var (
 
 // New makes the window of a session; it is not shown yet. Folder is where the session keeps copies of jobs without a file.
 func New(a fyne.App, s *session.Session, folder string) *Window {
-	a.Settings().SetTheme(control.Theme{})
-	w := &Window{app: a, win: a.NewWindow("Bunkwright"), session: s, stage: placingStage, folder: folder, openURL: a.OpenURL}
+	w := &Window{app: a, win: a.NewWindow("Bunkwright"), session: s, stage: placingStage, folder: folder, openURL: a.OpenURL, writeWhole: jobfile.WriteWhole}
+	a.Settings().SetTheme(control.Theme{Look: w.look()})
 	w.win.SetIcon(Icon())
 	w.live = newLive(s)
 	w.banner = newBanner()
@@ -78,6 +84,7 @@ func New(a fyne.App, s *session.Session, folder string) *Window {
 	w.win.SetCloseIntercept(w.close)
 	a.Settings().AddListener(func(fyne.Settings) { w.repaint() })
 	w.live.watch(w.follow)
+	w.live.watch(func() { w.menuFollows() })
 	w.offerRecovery("")
 	return w
 }
@@ -88,8 +95,19 @@ func (w *Window) remembered() {
 	w.win.Resize(fyne.NewSize(
 		max(least.Width, float32(p.FloatWithFallback("width", float64(usual.Width)))),
 		max(least.Height, float32(p.FloatWithFallback("height", float64(usual.Height))))))
-	w.place.object.Shares[0] = float32(p.FloatWithFallback("left", float64(w.place.object.Shares[0])))
-	w.place.object.Shares[1] = float32(p.FloatWithFallback("right", float64(w.place.object.Shares[1])))
+	for key, share := range w.splits() {
+		*share = float32(p.FloatWithFallback(key, float64(*share)))
+	}
+	w.bed.object.Shares = w.place.object.Shares
+	if p.String("unit") == "mm" {
+		w.live.usual = length.Millimetres
+	}
+}
+
+// splits are the columns that are remembered, by their keys.
+func (w *Window) splits() map[string]*float32 {
+	a, b := &w.place.object.Shares, &w.room.object.Shares
+	return map[string]*float32{"left": &a[0], "right": &a[1], "room left": &b[0], "room right": &b[1]}
 }
 
 // dropped opens a file that was dropped on the window.
@@ -124,12 +142,18 @@ func (w *Window) retitle() {
 func (w *Window) repaint() {
 	w.tape.redraw()
 	w.status.redraw()
-	w.place.redraw()
+	w.place.stale.unless(w.place.redraw)
 	w.room.redraw()
-	w.bed.redraw()
+	w.bed.stale.unless(w.bed.redraw)
 }
 
 func (w *Window) key(e *fyne.KeyEvent) {
+	if over := w.win.Canvas().Overlays(); over.Top() != nil {
+		if e.Name == fyne.KeyEscape {
+			over.Remove(over.Top())
+		}
+		return
+	}
 	switch w.stage {
 	case placingStage:
 		w.place.key(e)

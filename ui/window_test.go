@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -23,8 +24,8 @@ func opened(t testing.TB, name string) (*Window, string) {
 	return w, path
 }
 
-// openedWith also returns what comes back from the background.
-func openedWith(t testing.TB, name string) (*Window, string, <-chan func()) {
+// openedWith is opened, and what waits to be done on the window's goroutine.
+func openedWith(t testing.TB, name string) (*Window, string, chan func()) {
 	t.Helper()
 	data, err := samples.Files.ReadFile(name)
 	if err != nil {
@@ -35,7 +36,12 @@ func openedWith(t testing.TB, name string) (*Window, string, <-chan func()) {
 		t.Fatal(err)
 	}
 	back := make(chan func(), 100)
-	w := New(test.NewTempApp(t), session.New(session.Options{Post: func(f func()) { back <- f }}), t.TempDir())
+	w := New(test.NewTempApp(t), session.New(session.Options{Post: func(f func()) {
+		select {
+		case back <- f:
+		default: // nobody waits for it
+		}
+	}}), t.TempDir())
 	w.openURL = nil
 	if err := w.Open(path); err != nil {
 		t.Fatal(err)
@@ -43,6 +49,18 @@ func openedWith(t testing.TB, name string) (*Window, string, <-chan func()) {
 	w.win.Resize(usual)
 	(<-back)() // how sure the answers are
 	return w, path, back
+}
+
+// doAll does what waits.
+func doAll(back chan func()) {
+	for {
+		select {
+		case f := <-back:
+			f()
+		default:
+			return
+		}
+	}
 }
 
 // middleOf returns the place on the drawings of the first mark under a ref.
@@ -196,5 +214,67 @@ func TestTypeThePlace(t *testing.T) {
 	}
 	if got := f.Text(); got != "12x" {
 		t.Errorf("the text became %q", got)
+	}
+}
+
+// TestAnswersFollowTheHand: while the hand moves the drawings and the nominal answers are there at once, the words of the column when the
+// frame is done, and how sure the answers are once the hand rests; not before.
+func TestAnswersFollowTheHand(t *testing.T) {
+	w, _, back := openedWith(t, "town-house.toml")
+	p := w.place
+	p.grab(pointedAt(middleOf(t, p.drawings.Drawing(), "mattress.upper")))
+	drawn, told := p.drawings.Drawing().Dump(), p.questions.told["window-fall"]
+	p.drag(control.OnPaper(fyne.NewPos(40, 60)), fyne.KeyModifierAlt)
+	if p.drawings.Drawing().Dump() == drawn || w.live.sure {
+		t.Errorf("the drawing does not follow at once, or sure is %v", w.live.sure)
+	}
+	if p.questions.told["window-fall"] != told {
+		t.Error("the words do not wait")
+	}
+	next := func() func() {
+		select {
+		case f := <-back:
+			return f
+		case <-time.After(10 * time.Second):
+			t.Fatal("nothing follows")
+			return nil
+		}
+	}
+	next()()
+	if p.questions.told["window-fall"] == told {
+		t.Error("the words do not follow")
+	}
+	for range 2 { // it rests, and still does
+		next()()
+	}
+	if w.live.sure {
+		t.Error("sure before it is worked out")
+	}
+	next()()
+	if !w.live.sure || w.live.scene.Job.Place == w.session.Job().Place {
+		t.Errorf("sure is %v, at %+v", w.live.sure, w.live.scene.Job.Place)
+	}
+	p.drop()
+	if w.live.moving || w.session.UndoName() != "Move the bed" {
+		t.Errorf("dropped: moving is %v, undo %q", w.live.moving, w.session.UndoName())
+	}
+}
+
+// TestHiddenStagesWait: a stage that is not shown is not drawn anew, and is current once it is shown.
+func TestHiddenStagesWait(t *testing.T) {
+	w, _ := opened(t, "town-house.toml")
+	w.show(bedStage)
+	made := 0
+	draw := w.place.drawings.Draw
+	w.place.drawings.Draw = func(wide, high render.Paper) render.Drawing { made++; return draw(wide, high) }
+	w.place.drawings.Redraw()
+	before := w.place.drawings.Drawing().Dump()
+	choose(t, w, "bed.upper.height", "58 in")
+	if w.place.drawings.Drawing().Dump() != before || made != 1 {
+		t.Errorf("drawn %d times while hidden", made)
+	}
+	w.show(placingStage)
+	if w.place.drawings.Drawing().Dump() == before {
+		t.Error("it shows the old bed")
 	}
 }

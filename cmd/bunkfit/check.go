@@ -42,7 +42,7 @@ func runCheck(s *session, args []string) (int, error) {
 	if *asJSON {
 		return code, writeJSON(s.out, checkJSON(file, scene, answers))
 	}
-	report{s, unitOf(file.Job.Unit), *all, &file.Job}.print(file, scene, answers)
+	report{s, unitOf(file.Job.Unit), *all, &file.Job, scene}.print(file, scene, answers)
 	return code, nil
 }
 

@@ -34,6 +34,7 @@ type (
 		Key  string `json:"key"`
 		Text string `json:"text"`
 	}
+	// Of readings that do not agree: the likeliest to be wrong, what the others say, and the difference.
 	jsonConflict struct {
 		Key    string  `json:"key"`
 		First  float64 `json:"first"`
@@ -113,8 +114,9 @@ func checkJSON(f *jobfile.File, s *fit.Scene, answers []fit.Answer) jsonCheck {
 		out.Gaps = append(out.Gaps, jsonGap{g.Key, g.Text})
 	}
 	for _, c := range s.Survey.Conflicts {
-		a, b := s.Survey.Sources[c.First], s.Survey.Sources[c.Second]
-		out.Conflicts = append(out.Conflicts, jsonConflict{c.Key, a.Value, b.Value, c.Size, c.Agree})
+		first := c.Suspects[0]
+		value := s.Survey.Sources[first.Source].Value
+		out.Conflicts = append(out.Conflicts, jsonConflict{c.Key, value, value - first.Off, first.Off, c.Agree})
 	}
 	for _, a := range answers {
 		out.Answers = append(out.Answers, answerJSON(a))

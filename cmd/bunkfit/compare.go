@@ -62,7 +62,7 @@ func runCompare(s *session, args []string) (int, error) {
 	case *asJSON:
 		return exitSettled, writeJSON(s.out, comparisonJSON(&c))
 	}
-	comparison{report{s, unit, *all, ways[0].Job}}.print(&c)
+	comparison{report{s: s, unit: unit, all: *all, job: ways[0].Job}}.print(&c)
 	return exitSettled, nil
 }
 

@@ -62,7 +62,7 @@ func runMend(s *session, args []string) (int, error) {
 	if *asJSON {
 		return code, writeJSON(s.out, remediesJSON(answers))
 	}
-	remedyReport{report{s, unitOf(file.Job.Unit), false, &file.Job}}.print(answers)
+	remedyReport{report{s: s, unit: unitOf(file.Job.Unit), job: &file.Job}}.print(answers)
 	return code, nil
 }
 

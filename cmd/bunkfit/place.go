@@ -68,7 +68,7 @@ func runPlace(s *session, args []string) (int, error) {
 	if *asJSON {
 		return code, writeJSON(s.out, spotsJSON(found, drawn))
 	}
-	spotReport{report{s, unitOf(file.Job.Unit), false, &file.Job}}.print(found, drawn)
+	spotReport{report{s: s, unit: unitOf(file.Job.Unit), job: &file.Job}}.print(found, drawn)
 	return code, nil
 }
 

@@ -17,6 +17,8 @@ type report struct {
 	unit length.Unit
 	all  bool
 	job  *job.Job
+
+	scene *fit.Scene
 }
 
 // marks stand before an answer where there is no colour to tell verdicts apart.
@@ -54,7 +56,7 @@ func (r report) paint(v fit.Verdict, text string) string {
 
 func (r report) answer(a fit.Answer) {
 	r.line("%s %s (%s)", r.paint(a.Verdict, marks[a.Verdict]), a.Sentence, a.ID)
-	r.line("    %s", r.paint(a.Verdict, wrapped(a.Say(r.unit), 96, "    ")))
+	r.line("    %s", r.paint(a.Verdict, wrapped(r.scene.Called(a.Say(r.unit)), 96, "    ")))
 	if a.Accepted != "" {
 		r.line("    %s", wrapped("accepted: "+a.Accepted+r.tied(a), 96, "    "))
 	}
@@ -72,7 +74,7 @@ func (r report) answer(a fit.Answer) {
 		}
 	}
 	for _, n := range a.Notes {
-		r.line("    %s", wrapped(n, 96, "    "))
+		r.line("    %s", wrapped(r.scene.Called(n), 96, "    "))
 	}
 	if a.Caution != "" && a.Verdict != fit.NotApplicable {
 		r.line("    %s", wrapped("caution: "+a.Caution, 96, "    "))
@@ -113,7 +115,7 @@ func (r report) rule(a fit.Answer, l fit.Line, decides bool) string {
 	}
 	text := fmt.Sprintf("%s: %s (%s: %s)", l.Force, against, l.Row.Source, l.Row.Basis)
 	if advice || r.all {
-		text += ": " + tell(l, r.unit)
+		text += ": " + r.scene.Called(tell(l, r.unit))
 	}
 	if r.all {
 		text += " [" + l.Row.ID + " at " + l.At + "]"
@@ -140,16 +142,8 @@ func (r report) survey(s *fit.Scene) {
 		r.line("gap: %s", g.Text)
 	}
 	for _, c := range s.Survey.Conflicts {
-		size := length.Format(length.FromMM(abs(c.Size)), length.Style{Unit: r.unit})
-		r.line("two readings of %s differ by %s: take it again", c.Key, size)
+		r.line("%s", wrapped(s.Survey.Say(c, length.Style{Unit: r.unit}), 100, "  "))
 	}
-}
-
-func abs(x float64) float64 {
-	if x < 0 {
-		return -x
-	}
-	return x
 }
 
 // tally counts the verdicts in one line.

@@ -39,7 +39,7 @@ type session struct {
 
 // commands lists the subcommands in the order of the help.
 func commands() []command {
-	return []command{checkCommand, drawCommand, partsCommand, newCommand, explainCommand, lengthCommand, solveCommand, measureCommand, placeCommand, mendCommand, compareCommand}
+	return []command{checkCommand, askCommand, answersCommand, drawCommand, partsCommand, newCommand, explainCommand, lengthCommand, solveCommand, measureCommand, placeCommand, mendCommand, compareCommand}
 }
 
 // run executes one command line and returns the exit code.

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/app"
 
 	"bunkwright/ui"
+	"bunkwright/ui/control"
 	"bunkwright/ui/session"
 )
 
@@ -19,8 +20,19 @@ func main() { os.Exit(run(os.Args[1:])) }
 func run(args []string) int {
 	f := flag.NewFlagSet("bunkwright", flag.ContinueOnError)
 	f.Usage = func() { fmt.Fprintln(f.Output(), "usage: bunkwright [job.toml]") }
+	traceTo := f.String("trace", "", "")
+	bare := f.Bool("bare", false, "")
 	if err := f.Parse(args); err != nil {
 		return 2
+	}
+	if *traceTo != "" {
+		out, err := os.Create(*traceTo)
+		if err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			return 2
+		}
+		defer out.Close()
+		control.Traced = control.NewTrace(out)
 	}
 	a := app.NewWithID("org.bunkwright.planner")
 	folder := a.Storage().RootURI().Path()
@@ -29,6 +41,9 @@ func run(args []string) int {
 		if err := w.Open(f.Arg(0)); err != nil {
 			fmt.Fprintln(os.Stderr, err) // the window says it too
 		}
+	}
+	if *bare {
+		time.AfterFunc(time.Second, func() { fyne.Do(w.Bare) }) // the window has its size by then
 	}
 	go tick(w)
 	w.ShowAndRun()

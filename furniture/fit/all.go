@@ -89,9 +89,10 @@ func (s *Scene) ask(qs []Question) []Answer {
 		fs[k] = q.Measure(s)
 	}
 	us := s.uncertainties(qs, fs)
+	on := s.doubts(qs, fs, us)
 	out := make([]Answer, len(qs))
 	for k, q := range qs {
-		out[k] = s.judged(q, fs[k], us[k])
+		out[k] = s.judged(q, fs[k], us[k], on[k])
 	}
 	return out
 }
@@ -102,15 +103,15 @@ func (s *Scene) Nominal(q Question) Answer {
 		return a
 	}
 	f := q.Measure(s)
-	a := s.judged(q, f, make([]uncertainty, len(f.Readings)))
+	a := s.judged(q, f, make([]uncertainty, len(f.Readings)), make(doubt, len(f.Readings)))
 	if q.OfBed {
 		s.ofBed[q.ID] = a
 	}
 	return a
 }
 
-func (s *Scene) judged(q Question, f Finding, us []uncertainty) Answer {
-	a := judge{s, q, q.cover()}.answer(f, us)
+func (s *Scene) judged(q Question, f Finding, us []uncertainty, on doubt) Answer {
+	a := judge{s, q, q.cover()}.answer(f, us, on)
 	if f.finish != nil {
 		f.finish(&a)
 	}

@@ -59,6 +59,7 @@ type Answer struct {
 	Notes        []string
 	Remedies     []Remedy // what was tried and makes it fit; whoever tries fills them in
 	Decides      int      // index of the line that decides; -1: none
+	Doubt        int      // place plus one of the conflict of the survey that what decides hangs on; 0: none
 }
 
 // A Line is one reading held against one row.

@@ -1,13 +1,10 @@
 package fit
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
 	"bunkwright/furniture/yardstick"
-	"bunkwright/room/length"
-	"bunkwright/room/survey"
 )
 
 // judge turns what a question measured into an answer. It alone knows cover factors, forces, caps and words.
@@ -17,7 +14,7 @@ type judge struct {
 	k float64
 }
 
-func (j judge) answer(f Finding, us []uncertainty) Answer {
+func (j judge) answer(f Finding, us []uncertainty, on doubt) Answer {
 	a := Answer{ID: j.q.ID, Sentence: j.q.Sentence, Group: j.q.Group, Band: f.Band, Figures: f.Figures, Notes: f.Notes, Decides: -1}
 	if j.q.Group == Safety {
 		a.Caution = j.q.Caution
@@ -30,14 +27,14 @@ func (j judge) answer(f Finding, us []uncertainty) Answer {
 	for i := range f.Readings {
 		from := len(j.s.lines)
 		j.lines(i, &f.Readings[i], us[i].total)
-		j.disagree(j.s.lines[from:], us[i])
+		j.disagree(j.s.lines[from:], on[i])
 	}
 	a.Lines = slices.Clone(j.s.lines)
 	j.settle(&a)
 	if a.Decides >= 0 {
 		i := a.Lines[a.Decides].reading
 		a.Inputs = j.s.inputs(f.Readings[i], us[i])
-		j.leftOut(&a)
+		j.mention(&a, on[i])
 	}
 	a.Parts = a.about()
 	return a
@@ -183,28 +180,6 @@ func (l *Line) tightness() float64 {
 		return -1
 	}
 	return 0
-}
-
-// disagree caps the lines of a reading that hangs on readings which do not agree.
-func (j judge) disagree(lines []Line, u uncertainty) {
-	for _, c := range j.s.Survey.Conflicts {
-		if !u.uses(c.First) && !u.uses(c.Second) {
-			continue
-		}
-		for i := range lines {
-			if lines[i].Verdict == Fits {
-				lines[i].Verdict, lines[i].Reason = TooClose, j.s.conflictWords(c)
-			}
-		}
-	}
-}
-
-// conflictWords names both readings: "two readings of window.garden.sill do not agree, 27 in and 43 in".
-func (s *Scene) conflictWords(c survey.Conflict) string {
-	read := func(i int) string {
-		return length.Format(length.FromMM(s.Survey.Sources[i].Value), length.Style{Unit: s.unit()})
-	}
-	return fmt.Sprintf("two readings of %s do not agree, %s and %s: take it again", c.Key, read(c.First), read(c.Second))
 }
 
 // about collects what the answer is about: the parts of the line that decides, or of all lines.

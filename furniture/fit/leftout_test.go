@@ -9,7 +9,7 @@ import (
 )
 
 // TestLeftOutDiagonal gives the town house a diagonal of 90 ft: the room is worked out without it, no answer that hangs on the corners
-// fits for sure, each says why, and no answer is lost by it.
+// fits for sure, each that did says why, and no answer is lost by it.
 func TestLeftOutDiagonal(t *testing.T) {
 	data, err := samples.Files.ReadFile("town-house.toml")
 	if err != nil {
@@ -41,11 +41,25 @@ func TestLeftOutDiagonal(t *testing.T) {
 			continue
 		}
 		told++
-		if a.Verdict == Fits || !strings.Contains(a.Reason+strings.Join(a.Notes, " "), "diagonal A to C cannot be as read") {
+		if a.Verdict == Fits || before[i].Verdict == Fits && !strings.Contains(a.Reason+strings.Join(a.Notes, " "), "diagonal.AC.length cannot be as read") {
 			t.Errorf("%s: %v, %q, %q", a.ID, a.Verdict, a.Reason, a.Notes)
 		}
 	}
 	if told < 5 {
 		t.Errorf("%d answers hang on the corners", told)
 	}
+}
+
+// hangsOnCorners tells whether an answer has a length of the outline or a square corner among its inputs.
+func hangsOnCorners(in []Input) bool {
+	for _, i := range in {
+		table, _, _ := strings.Cut(i.Key, ".")
+		switch {
+		case table == "diagonal",
+			table == "corner" && strings.HasSuffix(i.Key, ".square"),
+			table == "wall" && strings.HasSuffix(i.Key, ".length"):
+			return true
+		}
+	}
+	return false
 }

@@ -1,6 +1,11 @@
 package fit
 
-import "testing"
+import (
+	"testing"
+
+	"bunkwright/furniture"
+	"bunkwright/furniture/bunk"
+)
 
 func TestSpoken(t *testing.T) {
 	for text, want := range map[string]string{
@@ -12,5 +17,21 @@ func TestSpoken(t *testing.T) {
 		if got := Spoken(text); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
 		}
+	}
+}
+
+func TestPartsAreCalledByName(t *testing.T) {
+	s := &Scene{Bed: &bunk.Bed{Parts: []furniture.Part{{ID: "guard.front.upright.1", Name: "upright 1, guardrail, front"}}}}
+	for text, want := range map[string]string{
+		"nearest is guard.front.upright.1":  "nearest is upright 1, guardrail, front",
+		"nearest is guard.front.upright.12": "nearest is guard.front.upright.12",
+		"3.5 in; e.g. wall AB":              "3.5 in; e.g. wall AB",
+	} {
+		if got := s.Called(text); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+	if got := (*Scene)(nil).Called("left.post.wall"); got != "left.post.wall" {
+		t.Errorf("without a scene: %q", got)
 	}
 }

@@ -156,6 +156,9 @@ func (s *Scene) spread(i int, r Reading, moves []slopes) uncertainty {
 		u.sources = s.Survey.ByReading(gradient, nil)
 		for k, src := range s.Survey.Sources {
 			u.sources[k] *= src.U
+			if src.Aside { // what it would do: it was left out
+				continue
+			}
 			sum += u.sources[k] * u.sources[k]
 		}
 	}
@@ -169,10 +172,10 @@ func (s *Scene) spread(i int, r Reading, moves []slopes) uncertainty {
 func (s *Scene) inputs(r Reading, u uncertainty) []Input {
 	var out []Input
 	for k, c := range u.sources {
-		if !u.uses(k) {
+		src := s.Survey.Sources[k]
+		if !u.uses(k) || src.Aside {
 			continue
 		}
-		src := s.Survey.Sources[k]
 		out = append(out, Input{Key: src.Key, Value: src.Value, Unit: src.Unit(), How: string(src.How), By: src.By, Share: share(c, u.total)})
 	}
 	if u.own > 0 {

@@ -24,8 +24,9 @@ type Job struct {
 	Sleepers  []Sleeper         `file:"sleeper"`
 	Confirmed map[string]string `file:"confirmed"` // id of an attribute row -> "yes" or "no"
 	Accepted  []Accept          `file:"accepted"`
-	Another   []map[string]any  `file:"another"` // other ways of this job, kept as written; jobfile.Ways makes jobs of them
-	Comments  map[string]string `file:"-"`       // key -> the comment lines that stood before it
+	Replaced  []Replaced        `file:"replaced"` // readings that no longer count
+	Another   []map[string]any  `file:"another"`  // other ways of this job, kept as written; jobfile.Ways makes jobs of them
+	Comments  map[string]string `file:"-"`        // key -> the comment lines that stood before it
 }
 
 // Habits are what a reading takes where it does not say otherwise, and the standard uncertainty of each way of knowing.

@@ -98,39 +98,43 @@ func (f *finder) floor() {
 	}
 }
 
-// Bounds of a misfit: the chance of accusing a good reading is survey.DefaultAlpha, and what is off by less than 50 mm is for the
-// survey to weigh, no impossibility (our own figure).
-const (
-	misfit  = 50.0
-	equally = 0.98 // of the largest test value: two readings that explain a misfit equally well differ by rounding and by their u
-)
+// misfit is what is off by less than a problem, in mm: it is for the survey to weigh, no impossibility (our own figure).
+const misfit = 50.0
 
-// closing looks for readings that the others contradict, such as a wall a foot too short. Of several that would explain the misfit
-// equally well each is named. Two readings of one thing that differ are a conflict of the survey, not listed here.
+// closing lists readings that the others contradict, such as a wall a foot too short. Of several that cannot be told apart each is listed. Two readings of one thing that differ are not listed here, nor the diagonals that leftOut has.
 func (f *finder) closing() {
-	limit := survey.NormalQuantile(1 - survey.DefaultAlpha/2)
-	worst := map[string]float64{} // by what is read: a door's misfit says nothing of the outline's
-	checks := f.s.Checks()
-	for i, src := range f.s.Sources {
-		if f.suspect(src, checks[i], limit) {
-			worst[about(src.Key)] = math.Max(worst[about(src.Key)], math.Abs(checks[i].W))
-		}
-	}
-	for i, src := range f.s.Sources {
-		c := checks[i]
-		if !f.suspect(src, c, limit) || math.Abs(c.W) < equally*worst[about(src.Key)] {
+	for _, c := range f.s.Conflicts {
+		if _, most := c.Size(); most <= misfit || c.Cannot || f.oneThing(c) {
 			continue
 		}
-		more := "longer"
-		if c.Error < 0 {
-			more = "shorter"
+		for _, one := range c.Suspects {
+			f.contradicted(c, one)
 		}
-		f.add(src.Key, "read it again, and one more thing that checks it", "read as %s, which is %s %s than the other readings say",
-			f.say(src.Value), f.say(math.Abs(c.Error)), more)
 	}
-	if f.outline != nil && !f.outline.Simple() {
-		f.add("room.outline", "lengths and angles of a room that can be walked round", "by its readings the outline crosses itself")
+}
+
+func (f *finder) contradicted(c survey.Conflict, one survey.Suspect) {
+	src, more := f.s.Sources[one.Source], "longer"
+	if one.Off < 0 {
+		more = "shorter"
 	}
+	off := f.say(math.Abs(one.Off)) + " " + more + " than the other readings say"
+	if c.Found() {
+		f.add(src.Key, "read it again, and one more thing that checks it", "read as %s, which is %s", f.say(src.Value), off)
+		return
+	}
+	f.add(src.Key, "read them again, and one more thing that checks them", "read as %s; one of %d readings is off, this one by %s if it is",
+		f.say(src.Value), len(c.Suspects), off)
+}
+
+// oneThing tells whether all suspects are readings of one quantity.
+func (f *finder) oneThing(c survey.Conflict) bool {
+	for _, one := range c.Suspects {
+		if f.s.Sources[one.Source].Key != c.Key {
+			return false
+		}
+	}
+	return len(c.Suspects) > 1
 }
 
 // leftOut lists the diagonals that no room with these walls can have.
@@ -146,25 +150,6 @@ func (f *finder) leftOut() {
 
 // by names a way along walls by its corners: "A to B to C".
 func by(corners string) string { return strings.Join(strings.Split(corners, ""), " to ") }
-
-// about names what a reading is a reading of: the outline, or the fixture.
-func about(key string) string {
-	table, rest, _ := strings.Cut(key, ".")
-	if table == "wall" || table == "diagonal" {
-		return "outline"
-	}
-	name, _, _ := strings.Cut(rest, ".")
-	return table + "." + name
-}
-
-func (f *finder) suspect(src survey.Source, c survey.Check, limit float64) bool {
-	for _, conflict := range f.s.Conflicts {
-		if conflict.Key == src.Key {
-			return false
-		}
-	}
-	return src.Index >= 0 && c.Checked() && math.Abs(c.W) > limit && math.Abs(c.Error) > misfit
-}
 
 // closest is the least spacing that is taken for framing, as the survey has it: 100 mm, about 4 in.
 const closest = 100.0

@@ -145,7 +145,8 @@ func TestProblemsOfAWall(t *testing.T) {
 }
 
 // TestWallAFootTooShort shortens one wall of four by a foot: it and the one opposite, which would have to be a foot shorter to agree,
-// are named; with both diagonals (5000 mm by Pythagoras) the short one alone. The numbers are rounded to what a reader sees.
+// are named; with both diagonals (5000 mm by Pythagoras) there is one check, which never tells which of the six it is (room_cases.csv
+// roo-015), and the one that would leave the corners square comes first; with the wall read again, right this time, the short reading alone.
 func TestWallAFootTooShort(t *testing.T) {
 	short := strings.Replace(oblong, "4000 mm", "3695 mm", 1)
 	_, found := problems(t, short)
@@ -153,8 +154,13 @@ func TestWallAFootTooShort(t *testing.T) {
 		t.Errorf("four walls: %v", found)
 	}
 	_, found = problems(t, short+"[[diagonal]]\nkey = \"AC\"\nlength = \"5000 mm\"\n[[diagonal]]\nkey = \"BD\"\nlength = \"5000 mm\"\n")
-	if keys(found) != "wall.AB.length" || !strings.Contains(found[0].Text, "shorter than the other readings say") {
+	if !strings.HasPrefix(keys(found), "wall.AB.length ") || len(found) != 6 || !strings.Contains(found[0].Text, "one of 6 readings is off, this one by") {
 		t.Errorf("with diagonals: %v", found)
+	}
+	again := strings.Replace(oblong, "\"4000 mm\"", "[\"3695 mm\", \"4000 mm\"]", 1)
+	_, found = problems(t, again+"[[diagonal]]\nkey = \"AC\"\nlength = \"5000 mm\"\n[[diagonal]]\nkey = \"BD\"\nlength = \"5000 mm\"\n")
+	if keys(found) != "wall.AB.length" || !strings.Contains(found[0].Text, "305 mm shorter than the other readings say") {
+		t.Errorf("read again: %v", found)
 	}
 }
 

@@ -12,6 +12,7 @@ import (
 // Survey solves the room of the job, together with the sizes of its sleepers.
 func (j *Job) Survey() (*survey.Survey, error) {
 	o := survey.Options{U: j.Uncertainties(), Agree: yardstick.Figure(yardstick.Agree)}
+	o.Unit, _ = length.ParseUnit(j.Unit)
 	for i, s := range j.Sleepers {
 		name := s.Key(i)
 		o.Also = append(o.Also,

@@ -54,8 +54,6 @@ var elsewhere = map[string]string{
 	"bolt_concrete_table": strength, "bolt_double_shear_table": strength, "gap_joint": strength, "cleat_on_drywall": strength,
 	"cleat_on_drywall_lag": strength, "dowel_bearing": strength, "reduction_term": strength, "withdrawal": strength,
 	"withdrawal_ultimate": strength, "combined": strength, "cleat_statics": strength,
-	// A later part of the work: what to ask when two readings do not agree.
-	"misread": "asking again",
 	// Their inputs name a data set and not a row: package survey runs them.
 	"room": dataSet, "snoop": dataSet, "one_check": dataSet, "univariate": dataSet,
 }

@@ -7,8 +7,8 @@ import (
 )
 
 // Tapes and what a reading is worth: tape_error, tape_sag, tau_critical, conformity_cases, the topics of room_cases whose case
-// is a row of inputs, and closure_tolerance of misread_cases.
-var surveyTopics = slices.Concat(tapeTopics, tapingTopics, chanceTopics, conformityTopics, planTopics)
+// is a row of inputs, and misread_cases.
+var surveyTopics = slices.Concat(tapeTopics, tapingTopics, chanceTopics, conformityTopics, planTopics, slipTopics)
 
 var chanceTopics = []topic{
 	{name: "tau_critical", keys: vocabulary{plain("f", "3", "readings more than needed"), plain("alpha", "0.05", "chance of a false alarm, two-sided")},

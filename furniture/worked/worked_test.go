@@ -350,3 +350,29 @@ func FuzzAnswer(f *testing.F) {
 		}
 	})
 }
+
+// TestReadingTests holds the tests of one reading against room_reference.csv (case six_readings_DA_plus_12, o04), room_cases.csv roo-031 and
+// roo-056, and the critical values against tau_critical.csv at their own chance.
+func TestReadingTests(t *testing.T) {
+	for _, c := range []struct {
+		id, quantity, inputs string
+		want, within         float64
+	}{
+		{"reading_test", "w", "residual=-1.190680 sd=0.125 redundancy=0.097921", -30.44023, 0.001},
+		{"reading_test", "tau", "residual=-1.190680 sd=0.125 redundancy=0.097921 s0=30.44023", -1, 0.0001},
+		{"reading_test", "estimated_error", "residual=-1.190680 redundancy=0.097921", 12.1596, 0.001},
+		{"reading_test", "mdb", "sd=0.125 redundancy=0.14754", 1.34, 0.006},
+		{"reading_test", "mdb", "sd_mm=3.175 redundancy=0.14754", 1.34 * 25.4, 0.15},
+		{"slip_limit", "w", "readings=1 alpha=0.001", 3.2905, 0.0001},
+		{"slip_limit", "tau", "readings=1 alpha=0.001 f=1", 1, 0},
+	} {
+		in, err := ParseInputs(strings.Fields(c.inputs))
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := Answer(c.id, c.quantity, in)
+		if err != nil || got.Value == nil || math.Abs(*got.Value-c.want) > c.within {
+			t.Errorf("%s %s %s: %s, %v, want %g", c.id, c.quantity, c.inputs, told(got), err, c.want)
+		}
+	}
+}

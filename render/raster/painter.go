@@ -13,6 +13,8 @@ import (
 // zero value is ready; it is not for use by two goroutines at once.
 type Painter struct {
 	letters letters
+	area    area
+	joint   joint
 }
 
 // Draw draws onto img with the drawing's top left at the top left of img, without clearing it.
@@ -21,7 +23,7 @@ func (p *Painter) Draw(img *image.RGBA, d render.Drawing, scale float64, palette
 	if img.Rect.Empty() || !(scale > 0) {
 		return
 	}
-	s := newSheet(img, scale*pxPerMM)
+	s := p.newSheet(img, scale*pxPerMM)
 	for _, m := range d.Marks {
 		if m.Fault() != "" {
 			continue
@@ -55,17 +57,18 @@ type sheet struct {
 	k    float64 // pixels to the millimetre
 	page render.Rect
 
+	area    *area
+	joint   *joint
 	snapped render.Path // the path being drawn
 }
 
 // newSheet moves the picture's origin to 0, 0, sharing its pixels, because gg knows no other.
-func newSheet(img *image.RGBA, k float64) *sheet {
+func (p *Painter) newSheet(img *image.RGBA, k float64) *sheet {
 	w, h := img.Rect.Dx(), img.Rect.Dy()
 	at := img.PixOffset(img.Rect.Min.X, img.Rect.Min.Y)
 	view := &image.RGBA{Pix: img.Pix[at:], Stride: img.Stride, Rect: image.Rect(0, 0, w, h)}
-	s := &sheet{img: view, dc: gg.NewContextForRGBA(view), k: k}
+	s := &sheet{img: view, dc: gg.NewContextForRGBA(view), k: k, area: &p.area, joint: &p.joint}
 	s.page.Max = render.Point{X: render.Paper(float64(w) / k), Y: render.Paper(float64(h) / k)}
-	s.dc.SetFillRuleEvenOdd()
 	s.dc.SetLineJoinRound()
 	return s
 }
@@ -73,7 +76,10 @@ func newSheet(img *image.RGBA, k float64) *sheet {
 func (s *sheet) stroke(path render.Path, pen render.Pen, c color.RGBA) {
 	width := float64(pen.Width) * s.k
 	runs := s.runs(path, strokeGrid(width))
-	if pen.Dash.Solid() && s.strokeUpright(runs, width, c) {
+	if pen.Dash.Solid() {
+		if !s.strokeUpright(runs, width, c) {
+			s.strokeSlanted(runs, width, c)
+		}
 		return
 	}
 	s.dc.SetColor(c)
@@ -84,11 +90,6 @@ func (s *sheet) stroke(path render.Path, pen render.Pen, c color.RGBA) {
 }
 
 func (s *sheet) dash(d render.Dash) {
-	if d.Solid() {
-		s.dc.SetDash()
-		s.dc.SetLineCapRound()
-		return
-	}
 	var lengths []float64
 	for _, l := range d.Lengths() {
 		lengths = append(lengths, float64(l)*s.k)
@@ -100,12 +101,9 @@ func (s *sheet) dash(d render.Dash) {
 
 func (s *sheet) fill(path render.Path, c color.RGBA) {
 	runs := s.runs(path, fillGrid)
-	if s.fillUpright(runs, c) {
-		return
+	if !s.fillUpright(runs, c) {
+		s.fillSlanted(runs, c)
 	}
-	s.dc.SetColor(c)
-	s.trace(runs)
-	s.dc.Fill()
 }
 
 // curveTolerance is how far a curve may stray from itself, in pixels. gg would take a point for

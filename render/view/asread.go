@@ -20,6 +20,7 @@ func RoomAsRead(s *fit.Scene, o Options) render.Drawing {
 	return o.draw(title, hi.X-lo.X, hi.Y-lo.Y, func(c *canvas) {
 		q := *p
 		q.canvas = c
+		q.apart = true
 		q.paintAsRead()
 	})
 }
@@ -37,10 +38,8 @@ func (p *planner) wallOf(key string) string {
 func (p *planner) paintAsRead() {
 	p.room = p.shape(p.s.Outline)
 	p.letters()
-	for _, m := range p.marks { // the rings of the letters
-		p.stood = append(p.stood, m.Bounds().Grow(p.st.Gap/2))
-	}
 	p.rulesOf(p.takenAlong)
+	p.marks = p.askFor(p.marks)
 	p.drawWalls()
 	p.doors()
 	p.windows()
@@ -52,7 +51,9 @@ func (p *planner) paintAsRead() {
 	p.floorThings()
 	p.wallThings()
 	p.overhead()
+	first := len(p.marks)
 	p.insideRules()
+	p.marks = append(p.marks[:first], p.askFor(p.marks[first:])...)
 	p.heightsAsRead()
 	p.place()
 	p.handles()

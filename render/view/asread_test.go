@@ -75,7 +75,7 @@ func TestChosenIsSeen(t *testing.T) {
 	if inks("") > 0 || inks("wall.AB") > 0 || inks("wall.BC") == 0 || inks("wall.BC.length") == 0 {
 		t.Errorf("ink of the chosen wall: %d, %d, %d, %d times", inks(""), inks("wall.AB"), inks("wall.BC"), inks("wall.BC.length"))
 	}
-	if got := texts(under(RoomAsRead(s, screen), "wall.CD.length")); !slices.Equal(got, []string{"not in"}) {
+	if got := texts(under(RoomAsRead(s, screen), "wall.CD.length")); !slices.Equal(got, []string{"?"}) {
 		t.Errorf("a length that was not read: %q", got)
 	}
 }
@@ -124,4 +124,55 @@ func TestRoomAsReadWithoutShape(t *testing.T) {
 	if words := strings.Join(texts(RoomAsRead(s, screen).Marks), " "); !strings.Contains(words, "not determined") || !strings.Contains(words, "wall A to B: ") {
 		t.Errorf("it says %q", words)
 	}
+}
+
+// paneOfLeast is about the pane of the plan in the smallest window.
+var paneOfLeast = Options{W: render.Px(574), H: render.Px(478)}
+
+// TestNamesKeepOffDimensions: however little room there is, no line of a dimension runs through the words of anything else.
+func TestNamesKeepOffDimensions(t *testing.T) {
+	for _, name := range sampleNames(t) {
+		j := sample(t, name)
+		s, _ := asked(t, &j)
+		for _, o := range []Options{paneOfLeast, {W: render.Px(760), H: render.Px(690)}} {
+			for _, unit := range []length.Unit{length.Inches, length.Millimetres} {
+				o.Unit = unit
+				d := RoomAsRead(s, o)
+				for _, m := range d.Marks {
+					if m.Kind != render.KindText || m.Ref == "" || strings.HasPrefix(m.Ref, "corner.") || m.Ref == "scale" {
+						continue
+					}
+					if l, ok := lineThrough(d, m); ok {
+						t.Errorf("%s in %v by %v: a line of %s runs through %q of %s", name, unit, o.W, l.Ref, m.Text.Words, m.Ref)
+					}
+				}
+			}
+		}
+	}
+}
+
+// lineThrough returns a stroke of a reading that runs through words of something else.
+func lineThrough(d render.Drawing, words render.Mark) (render.Mark, bool) {
+	box := words.Bounds().Grow(-render.Px(1.5))
+	for _, m := range d.Marks {
+		if m.Kind != render.KindStroke || m.Ref == words.Ref || !isDimension(m.Ref) {
+			continue
+		}
+		for _, run := range m.Path.Flatten(0.1) {
+			if len(render.ClipPolyline(run.Points, box)) > 0 {
+				return m, true
+			}
+		}
+	}
+	return render.Mark{}, false
+}
+
+// isDimension tells whether a ref is of a reading that is drawn as a line.
+func isDimension(ref string) bool {
+	for _, end := range []string{".length", ".at", ".out", ".wide", ".far", ".rest"} {
+		if strings.HasSuffix(ref, end) {
+			return true
+		}
+	}
+	return false
 }

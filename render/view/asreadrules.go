@@ -3,6 +3,7 @@ package view
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"bunkwright/furniture/fit"
 	"bunkwright/render"
@@ -37,7 +38,52 @@ func (p *planner) takenAlong(w *fit.Wall) [][]row {
 	for _, r := range packed {
 		levels = append(levels, chained(r))
 	}
-	return append(levels, []row{p.lengthRead(w)})
+	levels = append(levels, []row{p.lengthRead(w)})
+	for _, d := range p.s.Job.Room.Diagonals {
+		if first, n := p.straightRun(d.Key); n > 0 && (w.Index-first+len(p.walls))%len(p.walls) < n {
+			levels = append(levels, p.runRead(d, w, w.Index == first))
+		}
+	}
+	return levels
+}
+
+// straightRun returns the walls between two corners where they run on in one line: the first of them, and how many; 0 where they do not.
+func (p *planner) straightRun(key string) (first, n int) {
+	letters := []rune(p.s.Job.Room.Outline)
+	ends := []rune(key)
+	if len(ends) != 2 {
+		return 0, 0
+	}
+	i, k := slices.Index(letters, ends[0]), slices.Index(letters, ends[1])
+	if i < 0 || k < 0 {
+		return 0, 0
+	}
+	for _, way := range [2][2]int{{i, k}, {k, i}} {
+		dir := p.walls[way[0]].w.Dir
+		for n = 0; (way[0]+n)%len(letters) != way[1]; n++ {
+			if d := p.walls[(way[0]+n)%len(letters)].w.Dir; dir.Cross(d) > squareWithin || dir.Cross(d) < -squareWithin || dir.Dot(d) < 0 {
+				n = -1
+				break
+			}
+		}
+		if n > 0 {
+			return way[0], n
+		}
+	}
+	return 0, 0
+}
+
+// runRead is a reading over walls that run on in one line: it stands outside the first of them; the others leave it its row.
+func (p *planner) runRead(d room.Diagonal, w *fit.Wall, first bool) []row {
+	if !first || len(d.Length) == 0 {
+		return nil
+	}
+	key := "diagonal." + d.Key + ".length"
+	far := p.s.Outline[strings.IndexByte(p.s.Job.Room.Outline, d.Key[1])]
+	if far == w.A {
+		far = p.s.Outline[strings.IndexByte(p.s.Job.Room.Outline, d.Key[0])]
+	}
+	return []row{{stops: []float64{0, far.Dist(w.A)}, spans: []render.Span{{Ref: key, Words: p.taken(key, d.Length)}}}}
 }
 
 // chained joins stretches that follow each other; the rest stand apart.
@@ -57,7 +103,7 @@ func chained(list []stretch) []row {
 // lengthRead is the length of a wall as it was read.
 func (p *planner) lengthRead(w *fit.Wall) row {
 	key := "wall." + w.Key + ".length"
-	span := render.Span{Ref: key, Words: "not in", Ink: render.InkCannotTell}
+	span := render.Span{Ref: key, Words: notIn, Ink: render.InkCannotTell}
 	if read, _ := p.s.Job.Room.Wall(w.Key); len(read.Length) > 0 {
 		span = render.Span{Ref: key, Words: p.taken(key, read.Length)}
 	}

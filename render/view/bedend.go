@@ -47,6 +47,9 @@ func (v *bedView) wallSide(end bunk.End) {
 	over := render.Point{Y: -v.st.Tick * 1.2}
 	foot, head := v.pt(0, 0).Plus(render.Point{X: out}), v.pt(0, v.top()).Plus(render.Point{X: out})
 	v.stroke("wall", render.Line(foot, head.Plus(over)), v.st.Cut)
+	if v.o.Beside { // the heading says it
+		return
+	}
 	anchor := render.Left
 	if end == bunk.Left {
 		anchor = render.Right
@@ -77,9 +80,17 @@ func (v *bedView) endRules(end bunk.End) {
 	}
 	x := map[side]float64{left: slices.Min(append([]float64{lo}, out...)), right: slices.Max(append([]float64{hi}, out...))}
 	heights, note := v.endHeights()
-	v.ruleApart(front, frame, rulesOf(v.uprightAt(heights, x[front]), v.uprightAt(v.stopsOf(0, v.top()), x[front])))
-	if s := v.b.Steps; s != nil && v.seenFrom(end, s.Side) {
-		v.ruleApart(wall, frame.Grow(v.st.Gap), rulesOf(v.uprightAt(v.stopsOf(append([]float64{0}, s.Tops...)...), x[wall])))
+	if v.o.Beside { // the heights of the frame stand beside the view of the front
+		heights = v.stopsOf(0, v.top())
+		if s := v.b.Steps; s != nil {
+			heights = v.stopsOf(append([]float64{0}, s.Tops...)...)
+		}
+		v.ruleApart(front, frame, rulesOf(v.uprightAt(heights, x[front])))
+	} else {
+		v.ruleApart(front, frame, rulesOf(v.uprightAt(heights, x[front]), v.uprightAt(v.stopsOf(0, v.top()), x[front])))
+		if s := v.b.Steps; s != nil && v.seenFrom(end, s.Side) {
+			v.ruleApart(wall, frame.Grow(v.st.Gap), rulesOf(v.uprightAt(v.stopsOf(append([]float64{0}, s.Tops...)...), x[wall])))
+		}
 	}
 	if w := v.b.WayIn; v.seenFrom(end, w.Side) {
 		first := len(v.marks)

@@ -38,7 +38,11 @@ func (v *bedView) paintFront() {
 	lo, hi := v.spread(seen)
 	v.floorLine(lo.X, hi.X)
 	v.names(seen, v.ofRole(bunk.RoleSlat), bunk.RolePost, bunk.RoleStile, bunk.RoleTread, bunk.RoleUpright, bunk.RoleClimbSlat, bunk.RoleBookLedge)
-	v.frontRules()
+	if v.o.Beside && !v.o.Sparse {
+		v.frontRulesBeside()
+	} else {
+		v.frontRules()
+	}
 }
 
 // ofRole returns the bodies of one role.
@@ -75,6 +79,29 @@ func (v *bedView) frontRules() {
 	stops = append(stops, v.outmost(0, long)...)
 	from, to := v.insideAlong()
 	v.ruleApart(below, frame, rulesOf(v.levelAt(v.stopsOf(stops...), 0), v.levelAt(v.stopsOf(from, to), 0), v.levelAt(v.stopsOf(0, long), 0)))
+	v.frontWayIn(frame)
+}
+
+// frontRulesBeside leaves the steps of the ladder to the view of the end, and the posts to the list of boards: the words of dimensions do
+// not shrink, and each row takes room from the bed.
+func (v *bedView) frontRulesBeside() {
+	top, long, frame := v.top(), v.b.Long, v.frame()
+	heights, x := left, 0.0
+	if s := v.b.Steps; s != nil && s.Side == "front" {
+		if lo, hi := s.Foot.Bounds(); v.along((lo.X+hi.X)/2) < long/2 {
+			heights, x = right, long
+		}
+	}
+	v.ruleApart(heights, frame, rulesOf(v.uprightAt(v.stopsOf(v.frameHeights()...), x), v.uprightAt(v.stopsOf(0, top), x)))
+	from, to := v.insideAlong()
+	out := v.outmost(0, long)
+	v.ruleApart(below, frame, rulesOf(v.levelAt(v.stopsOf(append(out, 0, from, to, long)...), 0), v.levelAt(v.stopsOf(0, long), 0)))
+	v.frontWayIn(frame)
+}
+
+// frontWayIn dimensions the way in above, where it is in the front.
+func (v *bedView) frontWayIn(frame render.Rect) {
+	top, long := v.top(), v.b.Long
 	if w := v.b.WayIn; w.Side == "front" {
 		first := len(v.marks)
 		v.ruleApart(above, frame, rulesOf(v.levelAt(v.stopsOf(0, v.along(w.From), v.along(w.To), long), top)))

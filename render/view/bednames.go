@@ -45,7 +45,7 @@ func (v *bedView) names(list []bedBody, hidden []bedBody, leaders ...string) {
 		}
 	}
 	for _, role := range leaders {
-		if !done[role] {
+		if !done[role] && !v.o.Beside {
 			v.nameBeside(list, role)
 		}
 	}

@@ -23,16 +23,18 @@ func BedViews(b *bunk.Bed, end bunk.End, o Options) render.Drawing {
 	})
 }
 
-// BedSides draws the bed from the front and, beside it on one floor line, from one end, in one scale.
-func BedSides(b *bunk.Bed, end bunk.End, o Options) render.Drawing {
+// BedSides draws the bed from the front and, beside it on one floor line, from one end, in one scale. EndFrom is where the view of the end
+// begins on the page.
+func BedSides(b *bunk.Bed, end bunk.End, o Options) (d render.Drawing, endFrom render.Paper) {
 	front, side := frontOf(b, o), endOf(b, end, o)
-	return o.draw("The bed", b.Long+b.Wide, front.top(), func(c *canvas) {
+	d = o.draw("The bed", b.Long+b.Wide, front.top(), func(c *canvas) {
 		a := c.alone(front.onCanvas((*bedView).paintFront))
 		e := c.alone(side.onCanvas(func(v *bedView) { v.paintEnd(end) }))
-		right := render.Bounds(a).Max.X - render.Bounds(e).Min.X + c.st.Heading.Leading()
+		endFrom = render.Bounds(a).Max.X + c.st.Heading.Leading()
 		c.add(render.Shift(a, c.at)...)
-		c.add(render.Shift(e, c.at.Plus(render.Point{X: right}))...)
+		c.add(render.Shift(e, c.at.Plus(render.Point{X: endFrom - render.Bounds(e).Min.X}))...)
 	})
+	return d, d.Origin.X + endFrom
 }
 
 // alone paints a view on a canvas of its own, with the same scale and its origin at the origin of the paper.

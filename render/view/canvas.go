@@ -18,6 +18,7 @@ type canvas struct {
 	room  render.Path             // what floor labels keep inside; empty: anywhere
 	rings map[string]bool         // refs that carry the ring of what is not in
 	stood []render.Rect           // words that rows of dimensions keep off
+	apart bool                    // names keep off lines: one that finds no free ground near its thing is left out
 	rough bool                    // only the size counts: labels, and what lies within the rest, may be left out
 }
 

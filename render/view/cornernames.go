@@ -133,7 +133,7 @@ func (v *cornerView) pointers() []pointer3 {
 	var roles []string
 	for i := range v.blocks {
 		role := v.blocks[i].part.Role
-		if cornerName(role) == "" {
+		if cornerName(role) == "" || v.blocks[i].largest() <= most[role] {
 			continue
 		}
 		dot, area := v.seenSpot(i)
@@ -185,6 +185,17 @@ func (v *cornerView) seenSpot(i int) (at geom.V3, area float64) {
 		}
 	}
 	return at, area
+}
+
+// largest returns how large the largest face would be on paper if nothing stood before it, mm².
+func (b *block3) largest() float64 {
+	area := 0.0
+	for k := range b.faces {
+		f := &b.faces[k]
+		p, q, r := b.at[f.corners[0]], b.at[f.corners[1]], b.at[f.corners[3]]
+		area = max(area, q.Sub(p).Cross(r.Sub(p)).Len()*f.toward)
+	}
+	return area
 }
 
 // covered tells whether another block stands before a point of a block.

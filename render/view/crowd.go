@@ -13,12 +13,14 @@ type crowd struct {
 	cell render.Paper
 	w, h int
 	ink  []uint16
+	thin uint16 // weight of a thin line
 	busy []bool // covered by a thing: free of lines, but not for words that belong to the floor
 }
 
 // How much stands in the way of a label, per cell: lines may be written across if all else is worse, words and signs may not.
 const (
 	lineInk    = 6
+	apartInk   = 55 // of a line that words keep off: less than a symbol, so that leaders may cross it
 	heavyInk   = 12
 	symbolInk  = 60
 	wordInk    = 400
@@ -39,7 +41,7 @@ const symbolWide render.Paper = 5
 
 // newCrowd makes an empty crowd over an area of the paper.
 func newCrowd(area render.Rect) *crowd {
-	g := &crowd{area: area, cell: 1}
+	g := &crowd{area: area, cell: 1, thin: lineInk}
 	if cells := float64(area.W() * area.H()); cells > mostCells {
 		g.cell = render.Paper(math.Sqrt(cells / mostCells))
 	}
@@ -60,13 +62,13 @@ func (g *crowd) mark(m render.Mark) {
 		}
 		g.hide(m.Path, m.Ink != render.InkPanel && m.Ink != render.InkPaper)
 	case render.KindStroke:
-		weight := uint16(lineInk)
+		weight := g.thin
 		switch b := m.Path.Bounds(); {
 		case max(b.W(), b.H()) < symbolWide && len(m.Path) > 3:
 			g.box(b, symbolInk)
 			return
 		case m.Pen.Width > 0.4:
-			weight = heavyInk
+			weight = max(heavyInk, g.thin)
 		}
 		for _, run := range m.Path.Flatten(0.5) {
 			for i := 1; i < len(run.Points); i++ {
@@ -122,7 +124,9 @@ func (g *crowd) line(a, b render.Point, weight uint16) {
 	for i := 0; i <= steps; i++ {
 		p := a.Between(b, float64(i)/float64(steps))
 		if x, y := g.index(p); x >= 0 && y >= 0 && x < g.w && y < g.h {
-			g.ink[y*g.w+x] += weight
+			if at := &g.ink[y*g.w+x]; g.thin < apartInk || *at+weight < symbolInk {
+				*at += weight
+			}
 		}
 	}
 }

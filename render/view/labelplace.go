@@ -18,6 +18,9 @@ func (c *canvas) place() {
 		b = render.Around(c.notes[0].home).Grow(50)
 	}
 	g := newCrowd(b)
+	if c.apart {
+		g.thin = apartInk
+	}
 	for i := range c.marks {
 		g.mark(c.marks[i])
 	}
@@ -31,6 +34,14 @@ func (c *canvas) place() {
 func (c *canvas) placeOne(g *crowd, l label) {
 	w, h := l.size(c)
 	mid, ok := c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
+	if c.apart && !ok && l.rank() > 0 {
+		if !l.signs {
+			return
+		}
+		l.lines, l.signs, l.on = nil, false, lineGround // the sign alone
+		w, h = l.size(c)
+		mid, ok = c.free(g, l, w, h)
+	}
 	if !ok && !l.needed && l.only != (render.Rect{}) {
 		return
 	}
@@ -43,7 +54,7 @@ func (c *canvas) placeOne(g *crowd, l label) {
 		l.only = render.Rect{}
 		mid, _ = c.free(g, l, w+c.st.Gap, h+c.st.Gap*0.5)
 	}
-	if c.o.Beside && len(l.lines) > 0 && (!ok || mid.Minus(l.home).Length() > besideFar) {
+	if c.o.Beside && len(l.lines) > 0 && !(c.apart && l.carries(c)) && (!ok || mid.Minus(l.home).Length() > c.o.besideFar()) {
 		return
 	}
 	marks := l.marks(c, mid)
@@ -63,7 +74,12 @@ func (c *canvas) placeOne(g *crowd, l label) {
 }
 
 // besideFar is how far a name may stand from its thing, mm on paper, where it need not be there: the pointer names it too.
-const besideFar = 16
+func (o Options) besideFar() render.Paper {
+	if o.Sparse {
+		return 10
+	}
+	return 16
+}
 
 // strays tells whether a label stands so far from home that it needs a leader.
 func (l label) strays(mid render.Point, box render.Rect, air render.Paper) bool {
@@ -123,11 +139,11 @@ const (
 // free returns the middle nearest to home at which a box of that size has free ground; ok is false where words stand everywhere it may.
 func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, ok bool) {
 	best = l.home
-	least := math.Inf(1)
+	least, bare := math.Inf(1), math.Inf(1) // bare: without its leader
 	half := render.Point{X: w / 2, Y: h / 2}
 	for ring := range rings {
 		r := float64(ring) * ringStep * (1 + float64(ring)/rings)
-		if r*awayCost >= least {
+		if r*awayCost >= least || c.apart && r > l.farthest(c) {
 			break
 		}
 		for i := range min(ringParts, 1+ring*ringParts) {
@@ -138,6 +154,7 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 				continue
 			}
 			cost := r*awayCost + float64(g.cost(box, l.on))
+			stands := cost
 			if cost < least && l.strays(mid, box, c.st.Gap) {
 				cost += g.way(l.dot, foot(l.dot, box))
 				if l.inside && c.goesOut(l.dot, foot(l.dot, box)) {
@@ -145,11 +162,30 @@ func (c *canvas) free(g *crowd, l label, w, h render.Paper) (best render.Point, 
 				}
 			}
 			if cost < least-1e-9 && !(l.inside && c.leaves(box)) {
-				best, least = mid, cost
+				best, least, bare = mid, cost, stands
 			}
 		}
 	}
+	if c.apart && l.carries(c) {
+		return best, bare < l.farthest(c)*awayCost+apartInk
+	}
+	if c.apart {
+		return best, least < l.farthest(c)*awayCost+2*apartInk
+	}
 	return best, least < wordInk
+}
+
+// carries tells whether a measure stands among the words: such a label goes farther for its room.
+func (l label) carries(c *canvas) bool {
+	return slices.ContainsFunc(l.lines, func(n line) bool { return n.in == c.st.Measure })
+}
+
+// farthest is how far from its thing a name may stand that keeps off lines, mm on paper; a height, which is read where it is, farther.
+func (l label) farthest(c *canvas) float64 {
+	if l.block != nil || l.carries(c) {
+		return 55
+	}
+	return 34
 }
 
 // wrapped breaks words to a width.

@@ -14,6 +14,32 @@ type legendEntry struct {
 	draw  func(st render.Style, at render.Rect) []render.Mark
 }
 
+// Legend explains, in a column of the width of the box, the lines and signs that marks on a screen use.
+func Legend(marks []render.Mark, o Options) render.Drawing {
+	c := &column{st: o.Style(), w: o.W}
+	c.heading("Lines")
+	for _, e := range legendOnScreen(marks, c.st) {
+		c.y += c.step() * 0.35
+		c.explain(e)
+	}
+	return render.Drawing{Title: "Lines", W: o.W, H: c.y + c.st.Gap, Marks: c.marks}
+}
+
+// legendOnScreen says nothing of millimetres on paper, and a wall cut through is filled there.
+func legendOnScreen(marks []render.Mark, st render.Style) []legendEntry {
+	var list []legendEntry
+	for i, e := range legend(st) {
+		if i == 0 {
+			e.used, e.draw = isPen(st.Cut), filledSample
+		}
+		e.words, _, _ = strings.Cut(e.words, ", 0.")
+		if slices.ContainsFunc(marks, e.used) {
+			list = append(list, e)
+		}
+	}
+	return list
+}
+
 // legendOf returns the entries that a drawing uses.
 func legendOf(marks []render.Mark, st render.Style) []legendEntry {
 	var list []legendEntry
@@ -105,6 +131,11 @@ func lineSample(pen render.Pen) func(render.Style, render.Rect) []render.Mark {
 func cutSample(st render.Style, r render.Rect) []render.Mark {
 	box := render.Box(r.Grow(-0.3))
 	return []render.Mark{render.Stroke("", render.Hatch(box, st.Hatch, 45), st.Thin), render.Stroke("", box, st.Cut)}
+}
+
+func filledSample(st render.Style, r render.Rect) []render.Mark {
+	box := render.Box(r.Grow(-0.3))
+	return []render.Mark{render.Fill("", box, render.InkWallCut), render.Stroke("", box, st.Cut)}
 }
 
 func dotsSample(st render.Style, r render.Rect) []render.Mark {

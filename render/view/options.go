@@ -90,14 +90,36 @@ func (o Options) largest(w, h float64, paint func(*canvas)) *canvas {
 	}
 	c := o.paint(k, paint)
 	for range tries { // labels may have found room outside only
-		b := render.Bounds(c.marks)
-		if float64(b.W()) <= wide+0.01 && float64(b.H()) <= high+0.01 {
+		if fitsIn(c.marks, wide, high) {
 			break
 		}
+		b := render.Bounds(c.marks)
 		k *= max(0.8, min(0.995, wide/float64(b.W()), high/float64(b.H())))
 		c = o.paint(k, paint)
 	}
+	if most := 0.75 * min(wide/w, high/h); k < collapsed*most || !fitsIn(c.marks, wide, high) {
+		return o.downTo(c, most, wide, high, paint)
+	}
 	return c
+}
+
+// collapsed is the share of a rough guess under which a scale is not believed: words that find no room in their lines move out, which
+// takes room from what is drawn, which takes more words out.
+const collapsed = 0.6
+
+// downTo tries one scale after the other, from the largest down to that of a drawing, and returns the first that fits.
+func (o Options) downTo(least *canvas, k, wide, high float64, paint func(*canvas)) *canvas {
+	for ; k > least.k; k *= 0.96 {
+		if c := o.paint(k, paint); fitsIn(c.marks, wide, high) {
+			return c
+		}
+	}
+	return least
+}
+
+func fitsIn(marks []render.Mark, wide, high float64) bool {
+	b := render.Bounds(marks)
+	return float64(b.W()) <= wide+0.01 && float64(b.H()) <= high+0.01
 }
 
 // rough paints what decides how large a view is.

@@ -32,6 +32,7 @@ type planner struct {
 	outline geom.Polygon // corners in the view
 	walls   []planWall
 	bodies  []body // of the bed, from the lowest up
+	inside  []laid // dimensions across the room still to be drawn
 }
 
 func newPlanner(s *fit.Scene, o Options) *planner {
@@ -78,6 +79,7 @@ func (p *planner) line(a, b geom.V2) render.Path { return render.Line(p.on(a), p
 // paint draws everything, from the floor up.
 func (p *planner) paint(answers []fit.Answer) {
 	p.room = p.shape(p.s.Outline)
+	p.letters()
 	p.rules()
 	p.drawWalls()
 	p.drawers() // under everything: what they run into stays to be seen
@@ -88,7 +90,6 @@ func (p *planner) paint(answers []fit.Answer) {
 	p.bed()
 	p.wallThings()
 	p.overhead()
-	p.letters()
 	p.heights()
 	p.cutMark()
 	p.verdicts(p.s, answers)

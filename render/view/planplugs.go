@@ -34,11 +34,16 @@ func (p *planner) plug(ref, kind string, at place) {
 	tip := foot.Plus(p.inwards(at, float64(p.st.Tick)*1.15))
 	if at.guessed {
 		ink = render.InkCannotTell
+	}
+	if at.guessed && !p.apart { // as read, its dimension asks for it
 		p.rings[ref] = true
 		ring := tip.Plus(p.inwards(at, float64(p.st.Sign)*1.1))
 		p.notes = append(p.notes, label{ref: ref, home: ring, near: farAway, dot: ring, sign: render.SignCannotTell, on: lineGround, inside: true})
 	} else {
 		p.spots[ref] = tip
+	}
+	if at.guessed && p.apart {
+		p.nameOf(ref, tip, tip.Plus(p.inwards(at, float64(p.st.Body.Leading()))), 9, line{outletWord(kind), p.st.Body, ink})
 	}
 	p.add(p.plugSign(ref, kind, foot, tip, ink)...)
 }

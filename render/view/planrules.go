@@ -61,6 +61,9 @@ func (p *planner) rulesOf(rowsOf func(*fit.Wall) [][]row) {
 	}
 	for k, list := range levels {
 		slices.Reverse(list)
+		for i := range list {
+			list[i] = joinedRules(list[i])
+		}
 		p.ruleSide(side(k), p.outer(), list, p.letterReach())
 	}
 }

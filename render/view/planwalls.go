@@ -201,7 +201,9 @@ func (p *planner) letters() {
 		c := p.on(b.outerA)
 		out := p.on(b.w.A.Sub(a.w.In.Add(b.w.In).Unit().Mul(100))).Minus(p.on(b.w.A))
 		c = c.Plus(out.Times(float64((p.letterReach() * 0.6) / out.Length())))
-		p.add(p.st.Corner("corner."+string(l), string(l), c)...)
+		ring := p.st.Corner("corner."+string(l), string(l), c)
+		p.add(ring...)
+		p.stood = append(p.stood, render.Bounds(ring).Grow(p.st.Gap/2))
 	}
 }
 

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"cmp"
+	"math"
 	"slices"
 
 	"bunkwright/render"
@@ -31,6 +33,39 @@ func (k side) sign() render.Paper {
 type rule struct {
 	stops, from []render.Paper
 	spans       []render.Span
+}
+
+// joinedRules makes one row of those that go on where another one ends, so that the values of all of them keep off each other.
+func joinedRules(list []rule) []rule {
+	if len(list) < 2 {
+		return list
+	}
+	for i := range list {
+		if n := len(list[i].stops); list[i].stops[0] > list[i].stops[n-1] {
+			list[i] = list[i].backwards()
+		}
+	}
+	slices.SortStableFunc(list, func(a, b rule) int { return cmp.Compare(a.stops[0], b.stops[0]) })
+	var out []rule
+	for _, r := range list {
+		if n := len(out); n > 0 && math.Abs(float64(out[n-1].stops[len(out[n-1].stops)-1]-r.stops[0])) < float64(rowStep) {
+			last := &out[n-1]
+			last.stops, last.from = append(last.stops, r.stops[1:]...), append(last.from, r.from[1:]...)
+			last.spans = append(last.spans, r.spans...)
+			continue
+		}
+		out = append(out, r)
+	}
+	return out
+}
+
+// backwards is the same row from its other end.
+func (r rule) backwards() rule {
+	out := rule{stops: slices.Clone(r.stops), from: slices.Clone(r.from), spans: slices.Clone(r.spans)}
+	slices.Reverse(out.stops)
+	slices.Reverse(out.from)
+	slices.Reverse(out.spans)
+	return out
 }
 
 // ruleSide draws rows beside a frame, the innermost first; the rules of one level share a line. Spill is how much farther out the rows

@@ -33,7 +33,7 @@ func (b *binder) sitsUp(c *column, a *fit.Answer, deck int) {
 		mid := render.Point{X: c.x + signIndent/2 - 0.4, Y: c.y - c.st.Small.Size*0.35}
 		c.marks = append(c.marks, sign.At("answer."+a.ID, mid, c.st.Sign*0.8)...)
 	}
-	lines := []string{a.Say(b.o.Unit)}
+	lines := []string{b.s.Called(a.Say(b.o.Unit))}
 	for _, f := range a.Figures {
 		switch f.Name {
 		case "age_p95":

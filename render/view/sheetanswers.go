@@ -135,7 +135,7 @@ func (b *binder) answerBlock(a fit.Answer, wide render.Paper) block {
 	right := wide * forceShare
 	l := &writer{st: b.st, ref: "answer." + a.ID, x: answerIn, w: right - answerIn - 4}
 	l.bold(a.Sentence)
-	l.lead(verdictWords(a), a.Tell(b.o.Unit))
+	l.lead(verdictWords(a), b.s.Called(a.Tell(b.o.Unit)))
 	for _, n := range b.answerNotes(a) {
 		l.small(n)
 	}

@@ -85,6 +85,9 @@ type binder struct {
 	pages   []page
 	cutOn   int // number of the sheet with the section
 	againOn int // number of the sheet that lists all readings to take again, 0 where there is none
+
+	foot     func(*frame, *page) []entry // of sheets of another kind: the entries of their block
+	unitSaid string                      // and what it says of units
 }
 
 // page is one sheet to be: a drawing at the largest usual scale, or a list.

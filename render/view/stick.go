@@ -119,8 +119,11 @@ func (v *stick) ceilings(left render.Paper) {
 		left = foot.X // labels of what is over it stand there
 	}
 	for _, m := range v.over {
-		y := v.pt(0, m.z).Y
-		v.stroke(m.ref, render.Line(render.Point{X: left, Y: y}, render.Point{X: v.right, Y: y}), v.st.Cut)
+		y, from := v.pt(0, m.z).Y, left
+		if m.z < v.top-shut { // labels of what is over a lower ceiling stand there
+			from = foot.X
+		}
+		v.stroke(m.ref, render.Line(render.Point{X: from, Y: y}, render.Point{X: v.right, Y: y}), v.st.Cut)
 	}
 }
 

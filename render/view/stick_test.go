@@ -86,3 +86,25 @@ func heavyLine(d render.Drawing, ref string) render.Paper {
 	}
 	return 0
 }
+
+// TestNoCeilingThroughWords: beside the screen's drawings too, the heavy line of a ceiling, a lower one included, runs through no words.
+func TestNoCeilingThroughWords(t *testing.T) {
+	for _, name := range sampleNames(t) {
+		j := sample(t, name)
+		s, answers := asked(t, &j)
+		for high := 480.0; high < 800; high += 20 {
+			o := Options{W: render.Px(204), H: render.Px(high), Beside: true}
+			d := Stick(s, answers, o)
+			for _, m := range d.Marks {
+				if m.Kind != render.KindStroke || m.Pen != o.Style().Cut || m.Ref == "floor" {
+					continue
+				}
+				for _, w := range boxesOf(d.Marks).words {
+					if w.Grow(-0.3).Overlaps(m.Path.Bounds().Grow(0.01)) {
+						t.Errorf("%s, %g high: the line of %s runs through the words at %v", name, high, m.Ref, w)
+					}
+				}
+			}
+		}
+	}
+}

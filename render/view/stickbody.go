@@ -95,8 +95,11 @@ const labelLines = 2
 // labels writes the heights left of an edge, kept apart, each with a line to its level, and returns how far left they reach.
 func (b *stickBody) labels(edge render.Paper) render.Paper {
 	row := b.st.Body.Leading()
+	if b.brief {
+		b.marks = spared(b.marks, b.holds(row))
+	}
 	lines := labelLines
-	if high := b.y(0) - b.y(b.top); render.Paper(len(b.marks)*labelLines)*row*1.04 > high {
+	if len(b.marks) > b.holds(row) {
 		lines = 1
 	}
 	at := b.spread(row, lines)
@@ -119,6 +122,11 @@ func (b *stickBody) labels(edge render.Paper) render.Paper {
 		reach = min(reach, value.Bounds().Min.X, words.Bounds().Min.X)
 	}
 	return reach
+}
+
+// holds returns how many labels of two lines have room along the stick.
+func (b *stickBody) holds(row render.Paper) int {
+	return int((b.y(0) - b.y(b.top)) / (labelLines * row * 1.04))
 }
 
 // spread returns where the first line of each label stands, from the lowest up: at its level if it can, else as near as its neighbours

@@ -51,6 +51,23 @@ func merged(list []mark) []mark {
 	return out
 }
 
+// dispensable are the heights that go first where there is little room: the rest tells where they are.
+var dispensable = []string{"upper rail, below", "lower rail, below", "drawer top"}
+
+// spared leaves dispensable heights out until no more than n are left, where that is enough; else it leaves all.
+func spared(list []mark, n int) []mark {
+	out := list
+	for _, words := range dispensable {
+		if len(out) > n {
+			out = slices.DeleteFunc(slices.Clone(out), func(m mark) bool { return m.words == words })
+		}
+	}
+	if len(out) > n {
+		return list
+	}
+	return out
+}
+
 // brief returns the words where there is little room.
 func (m mark) brief() string {
 	if m.short != "" {

@@ -16,6 +16,9 @@ type entry struct {
 
 // entries are the rows of a sheet's title block.
 func (f *frame) entries(p *page) []entry {
+	if f.foot != nil {
+		return f.foot(f, p)
+	}
 	list := []entry{
 		{"Job", f.s.Job.Name, true},
 		{"Sheet", fmt.Sprintf("%d of %d: %s", f.n, len(f.pages), lowered(p.title)), true},
@@ -24,11 +27,19 @@ func (f *frame) entries(p *page) []entry {
 		list = append(list, entry{"Scale", f.scale.name, true})
 	}
 	return append(list,
-		entry{"Units", unitWords(f.o.Unit), false},
+		entry{"Units", f.units(), false},
 		entry{"Read by", f.readBy(), false},
 		entry{"How sure", f.howSure(), false},
 		entry{"Date", f.o.Date, false},
 	)
+}
+
+// units says how measures are written on the sheet.
+func (f *frame) units() string {
+	if f.unitSaid != "" {
+		return f.unitSaid
+	}
+	return unitWords(f.o.Unit)
 }
 
 func unitWords(u length.Unit) string {
@@ -148,6 +159,6 @@ func (f *frame) footerUnits(x, y, wide render.Paper) []render.Mark {
 	line := f.st.CheckBar("check", render.Point{X: left}, bar)[1:]
 	down := base - render.Bounds(line).Max.Y + f.st.Cut.Width/2
 	return append(render.Shift(line, render.Point{Y: down}),
-		words(x, "Units", render.Left), words(x+12, unitWords(f.o.Unit), render.Left),
+		words(x, "Units", render.Left), words(x+12, f.units(), render.Left),
 		words(left-f.st.Gap*2, "Measure this line: "+bar.Words, render.Right))
 }

@@ -8,11 +8,14 @@ import (
 )
 
 // WallSmall draws one wall face on, small and without figures: where its length is read high, in the middle and low, its studs, doors and
-// windows. Refs are the keys of the job.
+// windows, and what is fixed to it. Refs are the keys of the job; what is chosen is lit.
 func WallSmall(s *fit.Scene, key string, o Options) render.Drawing {
 	w := wallNamed(s, key)
 	if w == nil {
 		return o.draw(key, 0, 0, func(*canvas) {})
+	}
+	if o.Chosen != "wall."+key {
+		o.Lit = append(o.Lit, o.Chosen)
 	}
 	f := newFacing(s, w)
 	f.beside, f.bodies, f.cut = false, nil, f.edge
@@ -24,6 +27,7 @@ func WallSmall(s *fit.Scene, key string, o Options) render.Drawing {
 		g.doors()
 		g.windows()
 		g.readLines()
+		g.things()
 		g.notes = nil
 		g.frame()
 	})

@@ -3,7 +3,10 @@ package survey
 import (
 	"fmt"
 	"math"
+	"math/rand/v2"
 	"testing"
+
+	"bunkwright/room/length"
 )
 
 // roomLike is a room of four corners with A at the origin and B on the x axis: every wall and diagonal twice, four soft
@@ -73,5 +76,48 @@ func BenchmarkAdjust27Distances(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		keptAdjusted, _ = Adjust(n)
+	}
+}
+
+var keptFound Found
+
+// BenchmarkSearch60 is a room of sixty readings, one of them a foot off: every wall, diagonal and height twice. Budget: 10 ms.
+func BenchmarkSearch60(b *testing.B) {
+	for _, slip := range []float64{0, 304.8} {
+		p := roomLike(48)
+		believed := map[int]bool{12: true, 13: true, 14: true, 15: true}
+		p.Equations[3].Observed += slip
+		b.Run(fmt.Sprintf("slip-%g", slip), func(b *testing.B) {
+			found, err := FindSlips(p, Testing{Believed: believed})
+			if err != nil || (len(found.Misfits) == 1) != (slip > 0) || len(found.Checks) != 64 {
+				b.Fatalf("%+v, %v", found.Misfits, err)
+			}
+			b.ReportAllocs()
+			for b.Loop() {
+				keptFound, _ = FindSlips(p, Testing{Believed: believed})
+			}
+		})
+	}
+}
+
+var keptSurvey *Survey
+
+// BenchmarkRoom64 is a whole room of 64 readings, an alcove with all walls and the diagonals seen read twice: clean, a foot off, 50 ft off.
+// Budget: 10 ms, but for the last.
+func BenchmarkRoom64(b *testing.B) {
+	for _, slip := range []float64{0, 12, 600} {
+		r := rand.New(rand.NewPCG(1, 1))
+		in := drawRoom(r, "alcove").read(r, effort{walls: 2, diagonals: 2, limit: 24})
+		in.Walls[1].Length[1].Value += length.FromMM(25.4 * slip)
+		b.Run(fmt.Sprintf("slip-%g-in", slip), func(b *testing.B) {
+			s, err := OfRoom(in, Options{})
+			if err != nil || (len(s.Conflicts) > 0) != (slip > 0) {
+				b.Fatalf("%+v, %v", s.Conflicts, err)
+			}
+			b.ReportMetric(float64(s.found.Readings), "readings")
+			for b.Loop() {
+				keptSurvey, _ = OfRoom(in, Options{})
+			}
+		})
 	}
 }

@@ -18,6 +18,7 @@ type builder struct {
 	corners   []Position
 	plan      []vec2 // approximate corners
 	roundOff  bool   // the outline could not be drawn even roughly
+	finder    *finder
 	manner
 }
 
@@ -51,7 +52,9 @@ func (b *builder) readOne(key string, i int, r room.Reading, make func(observed,
 	if how == "" {
 		how = room.Once
 	}
-	b.observe(make(r.Value.MM(), b.s.u.of(r)), Source{Key: key, How: how, By: r.By, When: r.When, Index: i})
+	b.observe(make(r.Value.MM(), b.s.u.of(r)), Source{Key: key, How: how, By: r.By, When: r.When, Index: i, Exact: r.Value})
+	last := &b.s.Sources[len(b.s.Sources)-1]
+	last.Aside = b.without != nil && b.without.Key == key && b.without.Index == i
 }
 
 // suppose adds an equation for what is taken for granted.
@@ -101,16 +104,35 @@ func (b *builder) fill(prefix string, fixture, refs any) {
 	})
 }
 
-// solve adjusts everything; quantities that the readings leave open become unknown.
+// solve adjusts everything but the readings known to be impossible.
 func (b *builder) solve() error {
-	p := Problem{Start: b.start, Equations: b.equations, FreeDatum: true}
-	solution, err := Solve(p)
+	t := Testing{Believed: map[int]bool{}}
+	for i, src := range b.s.Sources {
+		if src.Index < 0 {
+			t.Believed[i] = true
+		}
+		if src.Aside {
+			t.Aside = append(t.Aside, i)
+		}
+	}
+	b.finder = newFinder(Problem{Start: b.start, Equations: b.equations, FreeDatum: true}, t)
+	var err error
+	b.s.adjusted, err = b.finder.solve(false)
+	return err
+}
+
+// search looks for wrong readings and keeps the adjustment without them; quantities that the readings leave open become unknown.
+func (b *builder) search() error {
+	found, err := b.finder.run(b.s.adjusted)
 	if err != nil {
 		return err
 	}
-	b.s.adjusted, b.s.X = solution, solution.X
+	b.s.found, b.s.adjusted, b.s.X = found, found.Solution, found.Solution.X
+	for _, a := range found.Aside {
+		b.s.Sources[a.Equation].Aside = true
+	}
 	b.s.Outline = len(b.corners) > 2 && !b.roundOff
-	for _, i := range solution.Undetermined {
+	for _, i := range found.Solution.Undetermined {
 		b.forget(Ref(i + 1))
 	}
 	if b.roundOff {

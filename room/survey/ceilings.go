@@ -51,7 +51,7 @@ func (b *builder) height(key string, h room.Height, refs *CeilingRefs) {
 	key += ".height"
 	b.read(key, h.Height, func(v, u float64) Equation {
 		unknowns := append([]int{int(refs.Z - 1), int(refs.SlopeX - 1), int(refs.SlopeY - 1)}, at.unknowns...)
-		return Equation{Key: key, Observed: v, Sigma: u, Unknowns: unknowns, Predict: func(x, slope []float64) float64 {
+		return Equation{Key: key, Observed: v, Sigma: u, Unknowns: unknowns, Place: len(at.unknowns), Predict: func(x, slope []float64) float64 {
 			p, dp := at.where(x[3:])
 			slope[0], slope[1], slope[2] = 1, p.x, p.y
 			for k := range dp {

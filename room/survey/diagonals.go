@@ -10,6 +10,7 @@ import (
 // LeftOut is a reading of a diagonal that no room with these walls can have. The outline was worked out without it.
 type LeftOut struct {
 	Key         string // "diagonal.AC.length"
+	Index       int    // which reading of it, 0 the first
 	Value       float64
 	Corners     string  // the corners that the walls in question run by: "ABC"
 	Least, Most float64 // what those walls, as read, leave for it, mm
@@ -26,12 +27,13 @@ func (b *builder) diagonal(d room.Diagonal) {
 	}
 	key := "diagonal." + d.Key + ".length"
 	for k, r := range d.Length {
-		if b.leaveOut(key, i, j, r.Value.MM()) {
-			continue
-		}
+		out := b.leaveOut(key, k, i, j, r.Value.MM())
 		b.readOne(key, k, r, func(v, u float64) Equation {
 			return DistanceEquation(key, b.corners[i], b.corners[j], v, u)
 		})
+		if out {
+			b.s.Sources[len(b.s.Sources)-1].Aside = true
+		}
 	}
 }
 
@@ -39,8 +41,8 @@ func (b *builder) diagonal(d room.Diagonal) {
 func (b *builder) possible(d room.Diagonal) room.Measure {
 	i, j, ok := b.ends(d)
 	var out room.Measure
-	for _, r := range d.Length {
-		if !ok || !b.leaveOut("diagonal."+d.Key+".length", i, j, r.Value.MM()) {
+	for k, r := range d.Length {
+		if !ok || !b.leaveOut("diagonal."+d.Key+".length", k, i, j, r.Value.MM()) {
 			out = append(out, r)
 		}
 	}
@@ -59,14 +61,14 @@ func (b *builder) ends(d room.Diagonal) (i, j int, ok bool) {
 
 // leaveOut notes a reading that the walls on one side of it or on the other do not allow: no side of a polygon is longer than the rest of
 // them together.
-func (b *builder) leaveOut(key string, i, j int, value float64) bool {
+func (b *builder) leaveOut(key string, index, i, j int, value float64) bool {
 	if b.keepAll {
 		return false
 	}
 	for _, way := range [][2]int{{i, j}, {j, i}} {
 		least, most, ok := b.apart(way[0], way[1])
 		if ok && (value > most+impossible || value < least-impossible) {
-			b.s.LeftOut = append(b.s.LeftOut, LeftOut{key, value, b.by(way[0], way[1]), least, most})
+			b.s.LeftOut = append(b.s.LeftOut, LeftOut{key, index, value, b.by(way[0], way[1]), least, most})
 			return true
 		}
 	}
@@ -106,7 +108,7 @@ func (b *builder) by(i, j int) string {
 // wallsAgree tells whether the lengths of the walls hold together: none of them is off by more than any good reading is.
 func (s *Survey) wallsAgree() bool {
 	limit := NormalQuantile(1 - DefaultAlpha/2)
-	for i, c := range s.Checks() {
+	for i, c := range s.adjusted.Checks {
 		wall := strings.HasPrefix(s.Sources[i].Key, "wall.") && strings.HasSuffix(s.Sources[i].Key, ".length")
 		if wall && c.Checked() && math.Abs(c.W) > limit && math.Abs(c.Error) > impossible {
 			return false

@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strings"
-
-	"bunkwright/room"
 )
 
 // gaps names what the readings do not determine and what was done about it.
@@ -76,35 +74,4 @@ func span(key string) string {
 		return key
 	}
 	return string(letters[0]) + " to " + string(letters[1])
-}
-
-// findConflicts compares all readings of one quantity pair by pair, each with the uncertainty of a single reading: they agree within
-// agree times the root of the sum of their squares.
-func (s *Survey) findConflicts(agree float64) {
-	byKey := map[string][]int{}
-	for i, src := range s.Sources {
-		if src.Index >= 0 && agree > 0 {
-			byKey[src.Key] = append(byKey[src.Key], i)
-		}
-	}
-	for i, src := range s.Sources {
-		for _, j := range byKey[src.Key] {
-			if j > i && src.Index >= 0 {
-				s.compare(i, j, agree)
-			}
-		}
-	}
-}
-
-func (s *Survey) compare(i, j int, factor float64) {
-	a, c := s.Sources[i], s.Sources[j]
-	agree := factor * math.Hypot(s.singleU(a), s.singleU(c))
-	if d := a.Value - c.Value; math.Abs(d) > agree {
-		s.Conflicts = append(s.Conflicts, Conflict{Key: a.Key, First: i, Second: j, Size: d, Agree: agree})
-	}
-}
-
-// singleU is the uncertainty of one reading of a pair: for readings marked twice, that of once.
-func (s *Survey) singleU(src Source) float64 {
-	return math.Max(src.U, s.u.Reading[room.Once])
 }

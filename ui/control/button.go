@@ -9,6 +9,7 @@ import (
 )
 
 func (p *Press) pixels(w, h int) image.Image {
+	defer Traced.Draw()()
 	size := p.Size()
 	return p.paint.draw(p.Paint(Paper(size.Width), Paper(size.Height), p.state), p.Ground, Paper(size.Width), w, h)
 }

@@ -21,6 +21,17 @@ func NewColumn(gap float32, items ...fyne.CanvasObject) (*container.Scroll, *fyn
 	return container.NewVScroll(inner), inner
 }
 
+// Reveal scrolls to one of the things in a column, where it is not all seen.
+func Reveal(s *container.Scroll, o fyne.CanvasObject) {
+	top, high := o.Position().Y, o.Size().Height
+	switch at, room := s.Offset.Y, s.Size().Height; {
+	case top < at:
+		s.ScrollToOffset(fyne.NewPos(0, top))
+	case top+high > at+room:
+		s.ScrollToOffset(fyne.NewPos(0, min(top, top+high-room)))
+	}
+}
+
 func (c *column) height(o fyne.CanvasObject, w float32) float32 {
 	if t, ok := o.(tall); ok {
 		return t.HeightFor(w)

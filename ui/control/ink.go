@@ -4,14 +4,18 @@ package control
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/theme"
 
 	"bunkwright/render"
 )
 
 // Palette returns the colours of the theme as it is set now.
 func Palette() render.Palette {
-	if app := fyne.CurrentApp(); app != nil && app.Settings().ThemeVariant() == theme.VariantLight {
+	app := fyne.CurrentApp()
+	if app == nil {
+		return render.Dark
+	}
+	t, _ := app.Settings().Theme().(Theme)
+	if t.Look.light(app.Settings().ThemeVariant()) {
 		return render.Light
 	}
 	return render.Dark

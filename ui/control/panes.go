@@ -87,12 +87,16 @@ func (l panesLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 
 const dividerWide = 8
 
-// divider is a line between two panes.
+// divider is a line between two panes. It is dragged, or moved by the arrow keys while it has the focus.
 type divider struct {
 	widget.BaseWidget
 	line *canvas.Rectangle
 	drag func(dx float32)
+	has  bool // the focus
 }
+
+// dividerKey is how far an arrow key moves a divider.
+const dividerKey = 16
 
 func newDivider(drag func(dx float32)) *divider {
 	d := &divider{line: canvas.NewRectangle(color.Transparent), drag: drag}
@@ -101,28 +105,60 @@ func newDivider(drag func(dx float32)) *divider {
 }
 
 func (d *divider) CreateRenderer() fyne.WidgetRenderer {
-	d.line.FillColor = Palette().Color(render.InkHairline)
-	return widget.NewSimpleRenderer(container.New(dividerLine{}, d.line))
+	d.line.FillColor = d.color()
+	return widget.NewSimpleRenderer(container.New(dividerLine{d}, d.line))
+}
+
+func (d *divider) color() color.Color {
+	if d.has {
+		return Palette().Color(render.InkMain)
+	}
+	return Palette().Color(render.InkHairline)
 }
 
 func (d *divider) Refresh() {
-	d.line.FillColor = Palette().Color(render.InkHairline)
-	d.line.Refresh()
+	d.line.FillColor = d.color()
+	d.BaseWidget.Refresh()
 }
+
+const dividerWords = "drag to make a column wider or narrower, or use the arrow keys"
 
 func (d *divider) MinSize() fyne.Size             { return fyne.NewSize(dividerWide, 1) }
 func (d *divider) Dragged(e *fyne.DragEvent)      { d.drag(e.Dragged.DX) }
 func (d *divider) DragEnd()                       {}
 func (d *divider) Cursor() desktop.Cursor         { return desktop.HResizeCursor }
-func (d *divider) MouseIn(*desktop.MouseEvent)    { Explain("drag to make a column wider or narrower") }
+func (d *divider) MouseIn(*desktop.MouseEvent)    { Explain(dividerWords) }
 func (d *divider) MouseMoved(*desktop.MouseEvent) {}
 func (d *divider) MouseOut()                      { Explain("") }
+func (d *divider) FocusGained()                   { d.focus(true, dividerWords) }
+func (d *divider) FocusLost()                     { d.focus(false, "") }
+func (d *divider) TypedRune(rune)                 {}
 
-// dividerLine centres a line one unit wide.
-type dividerLine struct{}
+func (d *divider) focus(on bool, words string) {
+	d.has = on
+	d.Refresh()
+	Explain(words)
+}
 
-func (dividerLine) Layout(items []fyne.CanvasObject, size fyne.Size) {
-	items[0].Move(fyne.NewPos((size.Width-1)/2, 0))
-	items[0].Resize(fyne.NewSize(1, size.Height))
+// TypedKey moves the divider.
+func (d *divider) TypedKey(e *fyne.KeyEvent) {
+	switch e.Name {
+	case fyne.KeyLeft:
+		d.drag(-dividerKey)
+	case fyne.KeyRight:
+		d.drag(dividerKey)
+	}
+}
+
+// dividerLine centres a line one unit wide, three with the focus.
+type dividerLine struct{ d *divider }
+
+func (l dividerLine) Layout(items []fyne.CanvasObject, size fyne.Size) {
+	wide := float32(1)
+	if l.d.has {
+		wide = 3
+	}
+	items[0].Move(fyne.NewPos((size.Width-wide)/2, 0))
+	items[0].Resize(fyne.NewSize(wide, size.Height))
 }
 func (dividerLine) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1, 1) }

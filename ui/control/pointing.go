@@ -49,6 +49,7 @@ func (s *Sketch) Dragged(e *fyne.DragEvent) {
 		h.refused = !h.grabbed
 	}
 	if h.grabbed && s.Drag != nil {
+		defer Traced.Step()()
 		s.Drag(OnPaper(fyne.NewPos(h.by.DX, h.by.DY)), modifiers())
 	}
 }
@@ -124,6 +125,9 @@ func (s *Sketch) focus(on bool) {
 
 // Focused tells whether keys come here.
 func (s *Sketch) Focused() bool { return s.focused }
+
+// AcceptsTab tells the toolkit whose key Tab is.
+func (s *Sketch) AcceptsTab() bool { return s.Tabs }
 
 // TypedKey hands a key on.
 func (s *Sketch) TypedKey(e *fyne.KeyEvent) {

@@ -25,6 +25,7 @@ type Press struct {
 	Do     func()
 	Says   func() string // for the status line
 	Key    func(*fyne.KeyEvent)
+	Enters func() // it gets the focus by a key; nil: nobody needs to know
 
 	state  State
 	raster *canvas.Raster
@@ -47,6 +48,15 @@ func (p *Press) Off(off bool) {
 		p.Refresh()
 	}
 }
+
+// Disabled tells the toolkit that the focus passes by a press that is off.
+func (p *Press) Disabled() bool { return p.state.Off }
+
+// Enable brings a press back.
+func (p *Press) Enable() { p.Off(false) }
+
+// Disable greys a press out.
+func (p *Press) Disable() { p.Off(true) }
 
 // Redraw paints it anew.
 func (p *Press) Redraw() { p.raster.Refresh() }
@@ -100,7 +110,12 @@ func (p *Press) MouseDown(*desktop.MouseEvent) { p.set(func(s *State) { s.Down =
 func (p *Press) MouseUp(*desktop.MouseEvent) { p.set(func(s *State) { s.Down = false }) }
 
 // FocusGained is asked for by the toolkit.
-func (p *Press) FocusGained() { p.set(func(s *State) { s.Focus = true }) }
+func (p *Press) FocusGained() {
+	p.set(func(s *State) { s.Focus = true })
+	if p.Enters != nil && !p.state.Hover { // under the pointer it is in sight, and must not slip away from a click
+		p.Enters()
+	}
+}
 
 // FocusLost is asked for by the toolkit.
 func (p *Press) FocusLost() { p.set(func(s *State) { s.Focus = false }) }

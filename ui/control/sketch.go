@@ -35,7 +35,9 @@ type Sketch struct {
 	Drop  func()
 	Wheel func(at render.Point, dy float32)
 	Key   func(*fyne.KeyEvent) bool // pressed while it has the focus
+	Tabs  bool                      // Tab is one of its keys; else it goes to what comes next
 	Focus func(on bool)
+	Ring  bool // a line is drawn round it while it has the focus
 	Shape func(Pointed) desktop.Cursor
 
 	drawing render.Drawing
@@ -122,7 +124,18 @@ func (s *Sketch) Paint(w, h int) image.Image { return s.pixels(w, h) }
 
 // pixels is called by the toolkit when it paints: what several events changed is drawn once.
 func (s *Sketch) pixels(w, h int) image.Image {
-	return s.paint.draw(s.Drawing(), s.Ground, Paper(s.Size().Width), w, h)
+	defer Traced.Draw()()
+	d := s.Drawing()
+	if s.focused && s.Ring {
+		d.Marks = append(d.Marks[:len(d.Marks):len(d.Marks)], focusLine(Paper(s.Size().Width), Paper(s.Size().Height)))
+	}
+	return s.paint.draw(d, s.Ground, Paper(s.Size().Width), w, h)
+}
+
+// focusLine is drawn round a sketch that has the focus: thinner than round a button, for it stays there while the drawing is worked on.
+func focusLine(w, h render.Paper) render.Mark {
+	box := render.Rect{Max: render.Point{X: w, Y: h}}.Grow(-render.Px(3))
+	return render.Stroke("", render.RoundBox(box, render.Px(3)), render.Pen{Width: render.Px(1.5), Ink: render.InkSoft})
 }
 
 // painting keeps the picture and the letters from one painting to the next.

@@ -9,8 +9,23 @@ import (
 	"bunkwright/render"
 )
 
+// A Look says whether the window is light or dark.
+type Look string
+
+// The looks.
+const (
+	AsSystem  Look = ""
+	LightLook Look = "light"
+	DarkLook  Look = "dark"
+)
+
+// light tells whether a look is light where the system's is a variant.
+func (l Look) light(variant fyne.ThemeVariant) bool {
+	return l == LightLook || l == AsSystem && variant == theme.VariantLight
+}
+
 // Theme is the look of the toolkit's own widgets: the inks and the family of the drawings.
-type Theme struct{}
+type Theme struct{ Look Look }
 
 var faces = [...]fyne.Resource{
 	fyne.NewStaticResource("regular.ttf", render.Regular.TTF()),
@@ -45,10 +60,12 @@ var inks = map[fyne.ThemeColorName]render.Ink{
 }
 
 // Color returns an ink of ours where there is one.
-func (Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.Color {
+func (t Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.Color {
 	palette := render.Dark
-	if variant == theme.VariantLight {
-		palette = render.Light
+	if t.Look.light(variant) {
+		palette, variant = render.Light, theme.VariantLight
+	} else {
+		variant = theme.VariantDark
 	}
 	if name == theme.ColorNameShadow {
 		return color.Transparent

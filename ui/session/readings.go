@@ -1,6 +1,7 @@
 package session
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"sync"
@@ -123,8 +124,12 @@ func (l *lister) diagonals() {
 	for _, d := range l.j.Room.Diagonals {
 		l.table("diagonal", "diagonal."+d.Key, "", "")
 	}
-	if letters := []rune(l.j.Room.Outline); len(l.j.Room.Diagonals) == 0 && len(letters) > 3 {
-		l.table("diagonal", "diagonal."+string(letters[0])+string(letters[2]), "", "")
+	o := l.j.Room.Outline
+	for i := 0; len(l.j.Room.Diagonals) == 0 && len(o) > 3 && i+2 < len(o); i++ {
+		if math.Abs(l.j.Room.Corner(o[i+1:i+2]).Angle()-180) > 3 { // else it would say nothing of the angles
+			l.table("diagonal", "diagonal."+o[i:i+1]+o[i+2:i+3], "", "")
+			return
+		}
 	}
 }
 

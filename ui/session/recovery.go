@@ -52,6 +52,8 @@ func (s *Session) Tick() error {
 	switch {
 	case path == "" || s.job == nil || s.recovery.job == s.job:
 		return nil
+	case s.path == "" && s.UndoName() == "": // nothing was done to it yet
+		return nil
 	case !s.Unsaved():
 		s.dropRecovery()
 		return nil

@@ -64,6 +64,9 @@ func (s *Session) Line(key string) int {
 // Watch has f called after every change of the job, its history or its file.
 func (s *Session) Watch(f func()) { s.watchers = append(s.watchers, f) }
 
+// Later has f called on the goroutine that calls the session, once what it is doing now is done.
+func (s *Session) Later(f func()) { s.options.Post(f) }
+
 func (s *Session) changed() {
 	for _, f := range s.watchers {
 		f()

@@ -227,6 +227,12 @@ func TestRecoveryOfAJobWithoutAFile(t *testing.T) {
 	j := job.New(job.Start{Name: "New", Unit: length.Millimetres, Places: []string{"EU"}, AB: 3_000_000_000, BC: 2_500_000_000})
 	s.Start(&j)
 	must(t, s.Tick())
+	if _, ok := Lost("", folder); ok {
+		t.Error("a copy of a job that nothing was done to")
+	}
+	must(t, s.Do("Name", "", set("name", "New")))
+	must(t, s.Do("Gap", "", set("place.gap", "10 mm")))
+	must(t, s.Tick())
 	if _, ok := Lost("", folder); !ok {
 		t.Fatal("no copy of a new job")
 	}

@@ -21,10 +21,11 @@ type WasReadError struct{ Key string }
 
 func (e *WasReadError) Error() string { return e.Key + " was read" }
 
-// Reshaped is a job whose room was pulled into another shape by hand.
+// Reshaped is a job whose room was pulled into another shape by hand, or had something in it moved.
 type Reshaped struct {
 	Job     *job.Job
-	Lengths []Taken // of the walls that changed
+	Lengths []Taken  // of the walls that changed, or where the thing is now
+	Aside   []string // keys of what was read and is no longer
 }
 
 // Pulling says how a wall is pulled.
@@ -34,12 +35,17 @@ type Pulling struct {
 }
 
 // PullWall moves a wall of the room by a way in the room, its neighbours following in their own lines; PullCorner moves both walls of a corner.
-// The lengths that change are marked as assumed. What was read is only put aside where p says so.
+// Where a neighbour runs on straight, a wall that is pulled leaves it behind a step, and a corner that is pulled turns both its walls. The
+// lengths that change are marked as assumed. What was read is only put aside where p says so.
 func PullWall(s *fit.Scene, wall int, by geom.V2, p Pulling) (Reshaped, error) {
-	if len(s.Walls) < 3 {
+	n := len(s.Walls)
+	if n < 3 {
 		return Reshaped{}, ErrNoShape
 	}
-	return reshape(s, pulled(s.Outline, wall, by), p)
+	if straight(s.Outline, wall) || straight(s.Outline, (wall+1)%n) {
+		return stepped(s, wall, by, p)
+	}
+	return reshape(s, s.Job, s.Outline, pulled(s.Outline, wall, by), p)
 }
 
 // PullCorner moves a corner: see PullWall.
@@ -48,7 +54,12 @@ func PullCorner(s *fit.Scene, corner int, by geom.V2, p Pulling) (Reshaped, erro
 	if n < 3 {
 		return Reshaped{}, ErrNoShape
 	}
-	return reshape(s, pulled(pulled(s.Outline, corner, by), (corner+n-1)%n, by), p)
+	if straight(s.Outline, corner) {
+		outline := slices.Clone(s.Outline)
+		outline[corner] = outline[corner].Add(by)
+		return reshape(s, s.Job, s.Outline, outline, p)
+	}
+	return reshape(s, s.Job, s.Outline, pulled(pulled(s.Outline, corner, by), (corner+n-1)%n, by), p)
 }
 
 // pulled moves the side from corner i to the next square to itself.
@@ -79,26 +90,29 @@ const leastWall = 100.0
 // changed is how much a length must differ to count as changed, mm.
 const changed = 0.5
 
-func reshape(s *fit.Scene, outline geom.Polygon, p Pulling) (Reshaped, error) {
-	r := Reshaped{Job: s.Job}
+// reshape gives the room of a job another outline. Was is the outline before, with a corner for each of the job's.
+func reshape(s *fit.Scene, j *job.Job, was, outline geom.Polygon, p Pulling) (Reshaped, error) {
+	r := Reshaped{Job: j}
 	n := len(outline)
 	moved := map[rune]bool{}
-	letters := []rune(s.Job.Room.Outline)
+	letters := []rune(j.Room.Outline)
 	for i := range outline {
-		if outline[i].Dist(s.Outline[i]) > changed {
+		if outline[i].Dist(was[i]) > changed {
 			moved[letters[i]] = true
 		}
 	}
-	for i := range outline {
-		long := outline[i].Dist(outline[(i+1)%n])
-		turned := outline[(i+1)%n].Sub(outline[i]).Dot(s.Walls[i].Dir) < leastWall
-		if math.Abs(long-s.Walls[i].Len) < changed && !turned {
-			continue
-		}
-		if turned || !outline.Simple() {
+	if !outline.Simple() {
+		return Reshaped{}, ErrTooShort
+	}
+	for i, key := range WallKeys(&j.Room) {
+		side, before := outline[(i+1)%n].Sub(outline[i]), was[(i+1)%n].Sub(was[i])
+		if before.Len() > changed && side.Dot(before.Unit()) < leastWall {
 			return Reshaped{}, ErrTooShort
 		}
-		if err := r.wall(s.Walls[i].Key, long, p); err != nil {
+		if math.Abs(side.Len()-before.Len()) < changed {
+			continue
+		}
+		if err := r.wall(key, side.Len(), p); err != nil {
 			return Reshaped{}, err
 		}
 	}
@@ -109,7 +123,30 @@ func reshape(s *fit.Scene, outline geom.Polygon, p Pulling) (Reshaped, error) {
 			}
 		}
 	}
-	return r, nil
+	return r, r.angles(was, outline)
+}
+
+// turnedBy is how much an angle must differ to count as changed, in degrees.
+const turnedBy = 0.3
+
+// angles says the angles that differ, all at once: an outline only closes with all of them.
+func (r *Reshaped) angles(was, outline geom.Polygon) error {
+	next := own(r.Job)
+	turned := false
+	for i, letter := range r.Job.Room.Outline {
+		if is := insideAngle(outline, i); math.Abs(is-insideAngle(was, i)) > turnedBy {
+			setCorner(&next.Room, string(letter), is)
+			turned = true
+		}
+	}
+	if !turned {
+		return nil
+	}
+	j, err := checked(next)
+	if err == nil {
+		r.Job = j
+	}
+	return err
 }
 
 // ErrTooShort means that a wall would have no length left.
@@ -142,10 +179,11 @@ func (r *Reshaped) wall(key string, mm float64, p Pulling) error {
 
 // forget takes readings away that a hand may put aside.
 func (r *Reshaped) forget(key string, p Pulling) error {
-	how := room.How(jobfile.Shown(r.Job, key+".1.how"))
-	read := jobfile.Shown(r.Job, key) != "" && (how != room.Assumed && how != room.Told || jobfile.Shown(r.Job, key+".2") != "")
-	if read && !p.Override {
-		return &WasReadError{key}
+	if WasRead(r.Job, key) {
+		if !p.Override {
+			return &WasReadError{key}
+		}
+		r.Aside = append(r.Aside, key)
 	}
 	next, err := Forget(r.Job, key)
 	if err == nil {

@@ -23,6 +23,18 @@ func Set(j *job.Job, changes ...Change) (*job.Job, error) {
 	return e.done()
 }
 
+// Draft is Set without the look at whether the whole can be saved and opened: for a job that is only shown while a hand moves. One that is
+// kept goes through Set.
+func Draft(j *job.Job, changes ...Change) (*job.Job, error) {
+	out := *j
+	e := newEditor(&out)
+	e.apply(changes)
+	if len(e.complaints) > 0 {
+		return nil, &ReadError{Complaints: e.complaints}
+	}
+	return e.job, nil
+}
+
 // Add returns a job with one more element in a list ("window", "wall.AB.stud") or with a table that may be missing ("bed.ladder"), and
 // what is known of it: changes whose keys begin at the element ("sill"). A list whose elements are named takes the name.
 func Add(j *job.Job, key, name string, changes ...Change) (*job.Job, error) {

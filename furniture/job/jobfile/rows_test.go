@@ -110,6 +110,7 @@ func TestDefaultsOfTheRecord(t *testing.T) {
 var needs = map[string][]string{
 	"": {"format = 1", `unit = "in"`}, "room": {`outline = "ABCD"`}, "corner": {`key = "C"`}, "wall": {`key = "AB"`}, "diagonal": {`key = "AC"`},
 	"accepted": {`question = "air"`, `reason = "kept open by hand"`},
+	"replaced": {`reading = "wall.AB.length"`, `was = "11 ft"`, `why = "a foot dropped"`},
 }
 
 // around puts the example of a row into the least file that it may stand in.
