@@ -37,12 +37,14 @@ func (s *Scene) doubts(qs []Question, fs []Finding, us [][]uncertainty) []doubt 
 func (s *Scene) measuredIf(qs []Question, c survey.Conflict, suspect int) []Finding {
 	held := s.Survey.X
 	s.Survey.X = s.Survey.Otherwise(c.Suspects[suspect])
+	s.forget()
 	s.settle()
 	out := make([]Finding, len(qs))
 	for k, q := range qs {
 		out[k] = q.Measure(s)
 	}
 	s.Survey.X = held
+	s.forget()
 	s.settle()
 	return out
 }
