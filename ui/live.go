@@ -168,8 +168,12 @@ const sureRun = "answers"
 func (l *live) ascertain() {
 	j := l.scene.Job
 	l.session.Run(sureRun, func(ctx context.Context, _ *job.Job) func() {
-		_, answers, err := fit.Answers(j)
-		if err != nil || ctx.Err() != nil {
+		s, err := fit.NewScene(j)
+		if err != nil {
+			return nil
+		}
+		answers, err := s.AnswersTo(ctx, fit.All())
+		if err != nil {
 			return nil
 		}
 		return func() {
