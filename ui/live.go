@@ -25,9 +25,6 @@ type live struct {
 	words    []func()
 	usual    length.Unit // while no job is open
 	waiting  bool        // the words will be told
-	steps    int         // of the hand so far
-	resting  int         // steps when the hand was last found at rest
-	rest     *time.Timer
 }
 
 func newLive(s *session.Session) *live {
@@ -56,23 +53,15 @@ func (l *live) tellWords() {
 	}
 }
 
-// How long the hand must rest before it is worked out how sure the answers are, about a frame, and when it is looked once more.
-const (
-	rests = 17 * time.Millisecond
-	again = 5 * time.Millisecond
-)
+// rests is how long the hand must rest before it is worked out how sure the answers are: two frames of a screen.
+const rests = 34 * time.Millisecond
 
 // stepped tells of a step of the hand: the drawings now, the words after this frame.
 func (l *live) stepped() {
 	for _, f := range l.drawings {
 		f()
 	}
-	l.steps++
-	if l.rest == nil {
-		l.rest = time.AfterFunc(rests, func() { l.session.Later(l.rested) })
-	} else {
-		l.rest.Reset(rests)
-	}
+	l.ascertain(rests)
 	if !l.waiting {
 		l.waiting = true
 		l.session.Later(func() {
@@ -98,7 +87,7 @@ func (l *live) follow() {
 	}
 	if l.scene, l.err = fit.NewScene(j); l.err == nil {
 		l.answers = nominal(l.scene)
-		l.ascertain()
+		l.ascertain(0)
 	}
 	l.tell()
 }
@@ -109,19 +98,6 @@ func (l *live) put(p job.Placement) {
 	l.scene.Put(p)
 	l.answers, l.sure, l.moving = nominal(l.scene), false, true
 	l.stepped()
-}
-
-// rested works out how sure the answers are where the hand holds still. A painting may take longer than a rest, so it is looked a second
-// time, after the window has asked for what the hand did meanwhile.
-func (l *live) rested() {
-	switch {
-	case !l.moving || l.scene == nil:
-	case l.resting != l.steps:
-		l.resting = l.steps
-		l.rest.Reset(again)
-	default:
-		l.ascertain()
-	}
 }
 
 // try shows another job without making it an edit. One whose bed cannot be built is not shown; err says why.
@@ -158,16 +134,21 @@ func (l *live) back() {
 	}
 	l.tell()
 	if !l.sure {
-		l.ascertain()
+		l.ascertain(0)
 	}
 }
 
 const sureRun = "answers"
 
-// ascertain works out in the background how sure each answer is, for the job as it is shown.
-func (l *live) ascertain() {
+// ascertain works out in the background how sure each answer is, for the job as it is shown, after a while in which nothing else is shown.
+func (l *live) ascertain(after time.Duration) {
 	j := l.scene.Job
 	l.session.Run(sureRun, func(ctx context.Context, _ *job.Job) func() {
+		select {
+		case <-ctx.Done():
+			return nil
+		case <-time.After(after):
+		}
 		s, err := fit.NewScene(j)
 		if err != nil {
 			return nil
