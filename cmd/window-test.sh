@@ -74,8 +74,9 @@ grep -q "file://$out/job.pdf" "$out/viewed" || fail "the viewer was not asked to
 shot printed
 
 say "type a length, and undo it"
-xdotool mousemove 160 848 click --repeat 3 1
-sleep 0.3
+xdotool mousemove 160 848 click 1
+sleep 0.5
+key ctrl+a
 xdotool type '2 ft 3-1/2 in'
 sleep 0.3
 shot typing

@@ -112,7 +112,7 @@ func (c *card) body(a fit.Answer) {
 	if len(a.Inputs) > 0 {
 		c.section("What went in")
 		for _, in := range a.Inputs {
-			c.pair(fit.Spoken(in.Key), fit.Amount(in.Value, yardstick.Unit(in.Unit), c.unit, length.Nearest), known(in))
+			c.pair(inputWords(in.Key), fit.Amount(in.Value, yardstick.Unit(in.Unit), c.unit, length.Nearest), known(in))
 		}
 	}
 	c.section("Measured against")
@@ -133,6 +133,11 @@ func (c *card) body(a fit.Answer) {
 		c.section("Caution")
 		c.paragraph(a.Caution, render.InkSoft)
 	}
+}
+
+// inputWords names what went in by the words of its key: "bed upper mattress thick".
+func inputWords(key string) string {
+	return strings.NewReplacer(".", " ", "_", " ").Replace(fit.Spoken(key))
 }
 
 func known(in fit.Input) string {
